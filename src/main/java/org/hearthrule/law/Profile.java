@@ -1,0 +1,76 @@
+package org.hearthrule.law;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hearthrule.terms.Grades;
+
+/**
+ * The law of one jurisdiction.
+ *
+ * @param code         for example {@code US-XX}
+ * @param name         plain name
+ * @param lawCallsIt   the law's own term
+ * @param agency       the state's agency
+ * @param confirmWith  whom to confirm with unless a requirement says otherwise
+ * @param sources      by key
+ * @param levels       named grade bands
+ * @param gradeByAge   how grades follow from age, or null
+ * @param attendance   compulsory ages, possibly several in time
+ * @param facts        facts the profile asks about, by name
+ * @param pathways     in the order of the file
+ * @param doubts       open questions
+ * @param changes      changes of law, past
+ * @param announced    changes reported or enacted that do not bind yet
+ * @param optIns       programs a family may join, kept apart from duties
+ * @param contentHash  SHA-256 of the file, hex
+ */
+public record Profile(String code, String name, String lawCallsIt, String agency, String confirmWith,
+                      Map<String, Source> sources, Map<String, Grades> levels, GradeByAge gradeByAge,
+                      List<AttendanceAge> attendance, Map<String, FactAsked> facts, List<Pathway> pathways,
+                      List<Doubt> doubts, List<Change> changes, List<Announced> announced, List<OptIn> optIns,
+                      String file, String contentHash) {
+
+    /**
+     * A fact a rule turns on.
+     *
+     * @param about    {@code child}, {@code parent}, {@code teacher}, {@code family} or {@code place}
+     * @param question put to the parent when it is missing
+     * @param presume  answer taken while nobody has said otherwise; null: ask
+     */
+    public record FactAsked(String name, String about, String question, Boolean presume) { }
+
+    /**
+     * An open question about the law.
+     *
+     * @param id    whole id
+     * @param about the question
+     * @param ask   whom to ask
+     * @param on    ids of the requirements it touches, possibly none
+     */
+    public record Doubt(String id, String about, String ask, List<String> on, Cite cite) { }
+
+    public record Change(LocalDate effective, String what, Cite cite) { }
+
+    /** {@code from} is null when the day is unknown. */
+    public record Announced(LocalDate from, String what, Cite cite) { }
+
+    public record OptIn(String name, String what, Cite cite) { }
+
+    /** A child who is {@code age} on {@code on} is in {@code grade} that school year. */
+    public record GradeByAge(int grade, int age, java.time.MonthDay on) { }
+
+    /** @return the day a source of this profile was last read */
+    public LocalDate lastRead() {
+        return sources.values().stream().map(Source::read).max(LocalDate::compareTo).orElseThrow();
+    }
+
+    public Optional<Pathway> pathway(String slug) {
+        return pathways.stream().filter(p -> p.slug().equals(slug)).findFirst();
+    }
+
+    public Pathway usualPathway() {
+        return pathways.stream().filter(Pathway::usual).findFirst().orElseThrow();
+    }
+}

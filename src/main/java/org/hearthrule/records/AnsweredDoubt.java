@@ -1,0 +1,14 @@
+package org.hearthrule.records;
+
+import java.time.LocalDate;
+
+/**
+ * A doubt about the law that somebody answered.
+ *
+ * @param doubt  whole id of the doubt, for example {@code us-xx/doubts/start-in-spring}
+ * @param answer what was said
+ * @param from   who said it
+ * @param date   when
+ */
+public record AnsweredDoubt(String doubt, String answer, String from, LocalDate date) {
+}

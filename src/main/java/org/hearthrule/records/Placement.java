@@ -1,0 +1,26 @@
+package org.hearthrule.records;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.hearthrule.input.Place;
+
+/**
+ * A stretch of time in which a child followed one pathway in one jurisdiction.
+ *
+ * @param student      id
+ * @param jurisdiction code in lower case, for example {@code us-xx}
+ * @param pathway      slug
+ * @param from         first day under this law: home instruction starts, or the family moves in
+ * @param to           last day, or null while it goes on
+ * @param ended        why it ended, for example {@code moved}, {@code entered-school}, {@code changed-pathway}; or null
+ * @param started      day the program first started if it was before {@code from} (the family moved in with it), or null
+ * @param district     school district, or null
+ * @param city         or null
+ * @param county       or null
+ * @param optIns       optional programs the family takes part in
+ * @param place        where it stands in the file, or null
+ */
+public record Placement(String student, String jurisdiction, String pathway, LocalDate from, LocalDate to, String ended,
+                        LocalDate started, String district, String city, String county, List<String> optIns,
+                        Place place) {
+}

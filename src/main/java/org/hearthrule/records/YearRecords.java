@@ -1,0 +1,120 @@
+package org.hearthrule.records;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What one school year's file holds. Every record has an id that is unique in the file; where the file gives none it
+ * is made from the list and the position, for example {@code log-12}.
+ *
+ * @param label  for example {@code 2026-27}
+ * @param grades grade by student id: {@code K} or {@code 1} to {@code 12}
+ */
+public record YearRecords(String label, Map<String, String> grades, Calendar calendar, List<ChoiceMade> choices,
+                          List<LogEntry> log, List<Reading> readings, List<Sample> samples, List<TestTaken> tests,
+                          List<Evaluation> evaluations, List<Filing> filings, List<Request> requests,
+                          List<HealthPaper> health, List<KeptDocument> documents, List<Visit> visits) {
+
+    /**
+     * Days of the year, each null or empty while not entered.
+     *
+     * @param schoolFirstDay first day of school in the district
+     */
+    public record Calendar(LocalDate firstDay, LocalDate lastDay, LocalDate schoolFirstDay, LocalDate schoolLastDay,
+                           List<Stretch> quarters, List<Stretch> terms, List<LocalDate> schoolClosed) {
+        public static final Calendar EMPTY =
+                new Calendar(null, null, null, null, List.of(), List.of(), List.of());
+    }
+
+    /** From a day to a day, both included. */
+    public record Stretch(LocalDate from, LocalDate to) { }
+
+    /**
+     * A choice made for the year.
+     *
+     * @param student id, or null for all
+     * @param value   chosen value, or null when dates were chosen
+     * @param dates   chosen dates
+     */
+    public record ChoiceMade(String student, String choice, String value, List<LocalDate> dates, LocalDate made) { }
+
+    /**
+     * What was done on a day.
+     *
+     * @param date      the day it is about
+     * @param minutes   0 to 1440
+     * @param students  ids, at least one
+     * @param subjects  ids of the common vocabulary
+     * @param did       what was done, in the parent's words
+     * @param materials books and materials, possibly empty
+     * @param place     {@code home} or another word, or null
+     * @param core      marked by the parent as a core subject, or null when not said
+     * @param by        person id, or null
+     * @param written   when the entry was written, or null
+     */
+    public record LogEntry(String id, LocalDate date, int minutes, List<String> students, List<String> subjects,
+                           String did, List<String> materials, String place, Boolean core, String by,
+                           LocalDateTime written) { }
+
+    /** A book or other reading. {@code idea}: what it served, or null. */
+    public record Reading(String id, List<String> students, String title, String author, LocalDate started,
+                          LocalDate finished, List<String> subjects, String idea) { }
+
+    /** A piece of work. {@code date} is null while the parent has not settled it. {@code files} lie beside the file. */
+    public record Sample(String id, String student, LocalDate date, List<String> subjects, String title, String kind,
+                         String idea, List<String> files, boolean chosen) { }
+
+    /**
+     * A test.
+     *
+     * @param method  slug, {@code standardized-test} unless said
+     * @param givenBy person id or a role, or null
+     * @param consent who agreed beforehand, or null
+     */
+    public record TestTaken(String id, String student, LocalDate date, String method, String name, String edition,
+                            String givenBy, String place, String consent, List<Score> scores) { }
+
+    /** One figure of a report: for example area {@code reading}, measure {@code percentile}, value 41. */
+    public record Score(String area, String measure, java.math.BigDecimal value) { }
+
+    /**
+     * A judgement by a person.
+     *
+     * @param method   slug, for example {@code portfolio-evaluation}
+     * @param by       person id or a role
+     * @param includes for example {@code interview}, {@code portfolio}
+     * @param outcome  word of the report, or null
+     */
+    public record Evaluation(String id, String student, LocalDate date, String method, String by, String consent,
+                             List<String> includes, String outcome, String note) { }
+
+    /**
+     * A paper that was sent.
+     *
+     * @param students whom it covers; empty: all
+     * @param paper    slug of the paper
+     * @param year     school year it is for, when it is not that of the file
+     * @param part     number when the paper is sent several times a year, or null
+     */
+    public record Filing(String id, List<String> students, String paper, LocalDate sent, String how, String to,
+                         String year, Integer part, List<String> states, List<String> attached, String copy,
+                         List<Answer> answers) { }
+
+    /** An answer from the other side: {@code received}, {@code materials}, {@code approved}, {@code refused},
+     * {@code deficiency}, {@code answered}. */
+    public record Answer(String kind, LocalDate date, String note) { }
+
+    /** A request by an authority. */
+    public record Request(String id, List<String> students, String by, boolean written, LocalDate date, String cause) { }
+
+    /** A health paper or exemption. */
+    public record HealthPaper(String id, String student, String kind, LocalDate date) { }
+
+    /** A paper that is kept, not sent. */
+    public record KeptDocument(String id, List<String> students, String kind, LocalDate date, String file) { }
+
+    /** A contact with the child by a teacher or supervisor. */
+    public record Visit(String id, List<String> students, LocalDate date, int minutes, String by, boolean faceToFace) { }
+}

@@ -1,0 +1,14 @@
+package org.hearthrule.rules;
+
+import java.time.LocalDate;
+
+/**
+ * A record that was counted.
+ *
+ * @param year  school year label of its file, or {@code family}
+ * @param id    id in that file
+ * @param date  its day, or null
+ * @param words short description for the reader
+ */
+public record RecordRef(String year, String id, LocalDate date, String words) {
+}
