@@ -1,0 +1,171 @@
+package org.hearthrule.checklist;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.hearthrule.rules.Finding;
+import org.hearthrule.rules.Status;
+import org.hearthrule.terms.Wording;
+
+/** Sets a checklist as text for a terminal: the date in a column of its own, what is to be known beside it. */
+public final class TextWriter {
+
+    private final Wording wording;
+    private final Style style;
+    private final Sources sources;
+
+    public TextWriter(Wording wording, Style style) {
+        this.wording = wording;
+        this.style = style;
+        this.sources = new Sources(wording);
+    }
+
+    /**
+     * @param all also what is not due and what the law does not ask
+     * @return the checklist, each line ended
+     */
+    public String write(Checklist checklist, boolean all) {
+        Page page = new Page(style, wording);
+        head(page, checklist);
+        for (Section section : Section.values()) {
+            List<Line> lines = checklist.lines(section);
+            if (!lines.isEmpty() && (all || !section.onlyOnRequest())) {
+                page.blank().heading(wording.say("section." + section.slug()));
+                lines.forEach(line -> line(page.blank(), line, checklist.asOf()));
+            }
+        }
+        foot(page, checklist, all);
+        return page.toString();
+    }
+
+    private void head(Page page, Checklist checklist) {
+        page.line(style.bold(page.clean(wording.say("checklist.title", wording.date(checklist.asOf())))));
+        if (checklist.family() != null) {
+            page.paragraph(0, checklist.family());
+        }
+        for (Checklist.Follows follows : checklist.follows()) {
+            page.paragraph(2, wording.say("checklist.follows", follows.name(), follows.profile().name(),
+                    lowerFirst(follows.pathway().name())));
+        }
+        page.blank().paragraph(0, wording.say("caution")).blank();
+        page.paragraph(0, summary(checklist));
+    }
+
+    private static String lowerFirst(String text) {
+        boolean word = text.length() > 1 && Character.isLowerCase(text.charAt(1));
+        return word ? text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1) : text;
+    }
+
+    private String summary(Checklist checklist) {
+        if (checklist.lines().isEmpty()) {
+            return wording.say("checklist.nothing");
+        }
+        int late = checklist.lines(Section.LATE).size();
+        String first = late == 0 ? wording.say("checklist.none-late") : wording.count("checklist.late", late);
+        return checklist.lines().stream()
+                .filter(line -> line.finding().status() == Status.OPEN && line.finding().due() != null
+                        && !line.finding().theirs() && !line.finding().due().isBefore(checklist.asOf()))
+                .min(Line.ORDER)
+                .map(line -> first + ' ' + wording.say("checklist.next-date", wording.date(line.finding().due()),
+                        wording.distance(line.finding().due(), checklist.asOf()), title(line.finding())))
+                .orElse(first);
+    }
+
+    private void line(Page page, Line line, LocalDate asOf) {
+        Finding finding = line.finding();
+        boolean late = line.section() == Section.LATE;
+        List<String> datesPlain = new ArrayList<>();
+        List<String> dates = new ArrayList<>();
+        String day = day(finding);
+        datesPlain.add(day);
+        dates.add(late ? style.accent(day) : style.bold(day));
+        if (finding.due() != null && line.section() != Section.DONE) {
+            String distance = wording.distance(finding.due(), asOf);
+            datesPlain.add(distance);
+            dates.add(distance);
+        }
+        page.beside(dates, datesPlain, right(page, line, late));
+    }
+
+    private String day(Finding finding) {
+        if (finding.due() != null) {
+            return wording.date(finding.due());
+        }
+        return finding.status() == Status.OPEN ? wording.say("date.none") : "";
+    }
+
+    private List<String> right(Page page, Line line, boolean late) {
+        Finding finding = line.finding();
+        int columns = style.columns() - Page.DATES;
+        List<String> right = new ArrayList<>();
+        page.wrap(title(finding), columns).forEach(text -> right.add(style.bold(text)));
+        String word = Shape.of(finding.status(), style.unicode()) + ' ' + wording.say("status." + statusKey(line)) + '.';
+        List<String> found = page.wrap(word + ' ' + found(finding), columns);
+        right.add((late ? style.accent(word) : style.bold(word)) + found.get(0).substring(word.length()));
+        right.addAll(found.subList(1, found.size()));
+        if (finding.next() != null) {
+            right.addAll(page.wrap(wording.say("line.next", ended(finding.next())), columns));
+        }
+        page.wrap(source(line), columns).forEach(text -> right.add(style.dim(text)));
+        right.add(style.dim(page.clean(finding.id())));
+        return right;
+    }
+
+    private static String statusKey(Line line) {
+        return line.section() == Section.NOT_ASKED ? line.section().slug() : line.finding().status().slug();
+    }
+
+    private String title(Finding finding) {
+        return finding.studentName() == null ? finding.title()
+                : wording.say("line.title", finding.title(), finding.studentName());
+    }
+
+    private String found(Finding finding) {
+        List<String> sentences = new ArrayList<>();
+        finding.why().forEach(why -> sentences.add(ended(why)));
+        if (finding.dueNote() != null) {
+            sentences.add(ended(finding.dueNote()));
+        }
+        if (finding.opens() != null && finding.status() == Status.OPEN) {
+            sentences.add(wording.say("line.opens", wording.date(finding.opens())));
+        }
+        if (finding.theirs()) {
+            sentences.add(wording.say("line.theirs"));
+        }
+        return String.join(" ", sentences);
+    }
+
+    /** A sentence with its full stop. */
+    private static String ended(String sentence) {
+        return sentence.endsWith(".") || sentence.endsWith("?") || sentence.endsWith("!") ? sentence : sentence + '.';
+    }
+
+    private String source(Line line) {
+        Finding finding = line.finding();
+        List<String> sentences = new ArrayList<>();
+        if (finding.cites().isEmpty()) {
+            sentences.add(wording.say("line.no-source"));
+        } else {
+            sentences.addAll(sources.sentences(finding.cites()));
+            sentences.add(sources.binding(line.binding()));
+        }
+        if (finding.confirmWith() != null) {
+            sentences.add(wording.say("line.confirm", finding.confirmWith()));
+        }
+        sentences.removeIf(String::isEmpty);
+        return String.join(" ", sentences);
+    }
+
+    private void foot(Page page, Checklist checklist, boolean all) {
+        page.blank().line(style.dim((style.unicode() ? "─" : "-").repeat(style.columns())));
+        long hidden = checklist.lines().stream().filter(line -> line.section().onlyOnRequest()).count();
+        if (hidden > 0 && !all) {
+            page.paragraph(0, wording.count("checklist.more", hidden));
+        }
+        if (!checklist.lines().isEmpty()) {
+            page.paragraph(0, wording.say("checklist.explain"));
+        }
+        page.paragraph(0, wording.say("caution.foot"));
+    }
+}
