@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.hearthrule.law.Cite;
-import org.hearthrule.law.Condition;
-import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
@@ -70,8 +68,7 @@ public final class LawText {
         }
         page.paragraph(0, String.join(" ", facts));
         pathway.choices().values().forEach(choice -> page.paragraph(0, wording.say("law.choice", choice.question())));
-        Duties duties = new Duties(pathway);
-        pathway.asks().stream().filter(asked -> standsOrComes(asked)).forEach(asked -> duties.add(page, asked));
+        pathway.asks().stream().filter(this::standsOrComes).forEach(asked -> duty(page, asked, pathway));
         List<Pathway.NotAsked> not = pathway.doesNotAsk().stream().filter(n -> n.validity().inForceOn(asOf)).toList();
         if (!not.isEmpty()) {
             page.blank().line("  " + style.bold(wording.say("law.not-asked")));
@@ -101,102 +98,17 @@ public final class LawText {
         return wording.say(key, wording.date(year.from()), wording.date(year.to()));
     }
 
-    /** What one pathway asks. */
-    private final class Duties {
-        private final DueWords dues;
-        private final ConditionWords conditions;
-        private final EvidenceWords evidence;
-
-        Duties(Pathway pathway) {
-            dues = new DueWords(wording, profile, pathway);
-            conditions = new ConditionWords(wording, profile, pathway);
-            evidence = new EvidenceWords(wording, profile, pathway);
+    private void duty(Page page, Requirement asked, Pathway pathway) {
+        page.blank();
+        for (String line : page.wrap(asked.title(), style.columns() - 2)) {
+            page.line("  " + style.bold(line));
         }
-
-        void add(Page page, Requirement asked) {
-            page.blank();
-            for (String line : page.wrap(asked.title(), style.columns() - 2)) {
-                page.line("  " + style.bold(line));
-            }
-            page.paragraph(4, String.join(" ", sentences(asked)));
-            List<String> from = new ArrayList<>(sources.sentences(asked.cites()));
-            from.add(sources.binding(asked.binding()));
-            from.removeIf(String::isEmpty);
-            for (String line : page.wrap(String.join(" ", from), style.columns() - 4)) {
-                page.line("    " + style.dim(line));
-            }
-        }
-
-        private List<String> sentences(Requirement asked) {
-            List<String> said = new ArrayList<>();
-            if (asked.validity().announced()) {
-                said.add(wording.say("law.asks.announced"));
-            }
-            String when = asked.when() == null || asked.when().equals(Condition.ALWAYS) ? ""
-                    : conditions.of(asked.when());
-            if (!when.isEmpty()) {
-                said.add(wording.say("law.asks.if", when));
-            }
-            said.add(wording.say("law.asks.due", dues.of(asked.due())));
-            recurs(asked, said);
-            owed(asked, said);
-            if (asked.shows() != null && !(asked.shows() instanceof Evidence.Filing)) {
-                said.add(shown(asked));
-            }
-            paper(asked, said);
-            if (asked.note() != null) {
-                said.add(asked.note());
-            }
-            if (asked.question() != null) {
-                said.add(wording.say("law.asks.question", asked.question(),
-                        asked.ask() == null ? asked.confirmWith() : asked.ask()));
-            }
-            return said;
-        }
-
-        private String shown(Requirement asked) {
-            return asked.shows() instanceof Evidence.Words words ? words.words()
-                    : wording.say("law.asks.shown", evidence.of(asked.shows()));
-        }
-
-        private void recurs(Requirement asked, List<String> said) {
-            switch (asked.recurs().each()) {
-                case YEAR -> { }
-                case ONCE -> said.add(wording.say("law.asks.once"));
-                case EVENT -> said.add(wording.say("law.asks.each-event",
-                        DueWords.events(wording, asked.recurs().events())));
-            }
-        }
-
-        private void owed(Requirement asked, List<String> said) {
-            switch (asked.owedFor()) {
-                case CHILD -> { }
-                case FAMILY -> said.add(wording.say("law.asks.for-family"));
-                case SCHOOL -> said.add(wording.say("law.asks.for-school"));
-            }
-            if (!asked.by().equals("parent")) {
-                said.add(wording.say("law.asks.by", asked.by()));
-            }
-            if (asked.to() != null) {
-                said.add(wording.say("law.asks.to", asked.to()));
-            }
-        }
-
-        private void paper(Requirement asked, List<String> said) {
-            if (!asked.states().isEmpty()) {
-                said.add(wording.say("law.asks.states", String.join("; ", asked.states())));
-            }
-            if (!asked.attaches().isEmpty()) {
-                said.add(wording.say("law.asks.attaches", String.join("; ", asked.attaches())));
-            }
-            if (asked.form() != null) {
-                said.add(wording.say("law.asks.form", asked.form()));
-            }
-            if (asked.keepFor() != null) {
-                String span = asked.keepFor().span() == null ? asked.keepFor().words()
-                        : wording.say("law.asks.keep.span", dues.span(asked.keepFor().span()));
-                said.add(wording.say("law.asks.keep", span));
-            }
+        page.paragraph(4, String.join(" ", new Duty(wording, profile).sentences(asked, pathway)));
+        List<String> from = new ArrayList<>(sources.sentences(asked.cites()));
+        from.add(sources.binding(asked.binding()));
+        from.removeIf(String::isEmpty);
+        for (String line : page.wrap(String.join(" ", from), style.columns() - 4)) {
+            page.line("    " + style.dim(line));
         }
     }
 

@@ -20,6 +20,7 @@ final class Output {
     private final Terminal terminal;
     private final Path file;
     private final String format;
+    private String before = "";
 
     private Output(Given given, Terminal terminal, List<String> formats) {
         this.given = given;
@@ -83,12 +84,17 @@ final class Output {
         });
     }
 
+    /** Text to stand before the text that is written next. */
+    void before(String text) {
+        before = text;
+    }
+
     /** Writes text in the terminal's own characters. */
     void text(String text) throws IOException {
         if (file == null) {
-            terminal.print(text);
+            terminal.print(before + text);
         } else {
-            save(text);
+            save(before + text);
         }
     }
 

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Map;
 import org.hearthrule.checklist.Style;
+import org.hearthrule.input.Problems;
 
 /**
  * Where a command reads and writes, what that place can show, and what day it is.
@@ -92,6 +93,13 @@ public final class Terminal {
 
     void error(String text) {
         write(err, text.getBytes(charset));
+    }
+
+    /** Tells of what can be used but should be looked at. */
+    void warn(Problems problems) {
+        if (!problems.isEmpty()) {
+            error(Complaints.of(problems.all()));
+        }
     }
 
     private static void write(OutputStream stream, byte[] bytes) {
