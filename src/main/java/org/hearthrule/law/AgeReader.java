@@ -4,6 +4,7 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import org.hearthrule.input.Fields;
+import org.hearthrule.input.Listing;
 import org.hearthrule.input.Node;
 import org.hearthrule.terms.EventKind;
 
@@ -34,7 +35,7 @@ final class AgeReader {
         }
         Forms.items(profile, "attendance-age", scope);
         List<AttendanceAge> ages = new ArrayList<>();
-        if (profile.optionalNode("attendance-age").orElse(null) instanceof org.hearthrule.input.Listing) {
+        if (profile.optionalNode("attendance-age").orElse(null) instanceof Listing) {
             for (Fields entry : profile.listOfFields("attendance-age", "the compulsory ages")) {
                 AttendanceAge age = entry(entry, scope);
                 for (AttendanceAge before : ages) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hearthrule.input.Fields;
 import org.hearthrule.input.Listing;
+import org.hearthrule.input.Mapping;
 import org.hearthrule.input.Node;
 import org.hearthrule.input.Scalar;
 import org.hearthrule.terms.EventKind;
@@ -66,8 +67,8 @@ final class DueReader {
     }
 
     private static boolean hasCondition(Node node) {
-        if (node instanceof org.hearthrule.input.Mapping) {
-            for (org.hearthrule.input.Mapping.Entry entry : ((org.hearthrule.input.Mapping) node).entries()) {
+        if (node instanceof Mapping) {
+            for (Mapping.Entry entry : ((Mapping) node).entries()) {
                 if (entry.key().text().equals("when")) {
                     return true;
                 }
@@ -90,7 +91,7 @@ final class DueReader {
             String key = part.get(0);
             if (fields.has(key) && form != null && part.lastIndexOf(form) < 1) {
                 scope.error(fields.place(key), ProfileFault.MISPLACED_KEY, Say.code(key) + " beside " + Say.code(form),
-                        Say.code(key) + " only beside " + Say.oneOf(part.subList(1, part.size()), ""), null);
+                        Say.code(key) + " only beside " + Say.oneOf(part.subList(1, part.size())), null);
             }
         }
         Due due = form == null ? null : one(form, fields, scope);
@@ -240,7 +241,7 @@ final class DueReader {
     private static Due with(Fields fields, Scope scope) {
         String id = fields.text("with", Forms.LONGEST_NAME);
         if (id != null && scope.checkRequirement(fields.place("with"), id)) {
-            scope.pathway.waitsFor(fields.place("with"), id);
+            scope.pathway.dueWith.add(scope.pathway.mention(fields.place("with"), id));
         }
         return new Due.With(id);
     }

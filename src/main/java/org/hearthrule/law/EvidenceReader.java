@@ -35,7 +35,7 @@ final class EvidenceReader {
         } else if (form != null) {
             if (kind != null && !fits(kind, form)) {
                 scope.error(fields.place(form), ProfileFault.EVIDENCE_OF_ANOTHER_KIND,
-                        Say.code(form) + " in a requirement of kind " + kind.slug(), Say.oneOf(fitting(kind), "none"),
+                        Say.code(form) + " in a requirement of kind " + kind.slug(), Say.oneOf(fitting(kind)),
                         null);
             }
             part = LeafReader.read(form, fields, method, scope);

@@ -16,6 +16,7 @@ final class Forms {
     static final int LONGEST_NAME = 60;
     static final int LONGEST_TITLE = 120;
     static final int LONGEST_LINE = 300;
+    static final int LONGEST_REMARK = 600;
     static final int LONGEST_TEXT = 1_200;
 
     private static final int LONGEST_NUMBER = 9;
@@ -49,7 +50,7 @@ final class Forms {
             }
         }
         if (first == null && fields.isMapping() && allKnown((Mapping) node, besides)) {
-            scope.error(fields.place(), none, "none of the keys that say what it is", Say.oneOf(forms, ""), null);
+            scope.error(fields.place(), none, "none of the keys that say what it is", Say.oneOf(forms), null);
         }
         return alone ? first : null;
     }

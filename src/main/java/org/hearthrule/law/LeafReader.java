@@ -2,6 +2,7 @@ package org.hearthrule.law;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -102,7 +103,7 @@ final class LeafReader {
             }
         }
         if (measure == null && fields.isMapping()) {
-            scope.error(fields.place(), ProfileFault.NO_AMOUNT, "no amount of time", Say.oneOf(MEASURES, ""), null);
+            scope.error(fields.place(), ProfileFault.NO_AMOUNT, "no amount of time", Say.oneOf(MEASURES), null);
         }
         Map<String, BigDecimal> amount = measure == null ? Map.of() : amount(fields, measure, scope);
         Period per = period(fields);
@@ -144,7 +145,7 @@ final class LeafReader {
         Map<String, BigDecimal> amounts = new LinkedHashMap<>();
         if (Forms.isScalar(fields.node(key))) {
             put(amounts, "", fields.node(key), scope);
-            return java.util.Collections.unmodifiableMap(amounts);
+            return Collections.unmodifiableMap(amounts);
         }
         Fields levels = fields.fields(key, "the amounts");
         List<Mapping.Entry> entries = levels.entries();
@@ -165,7 +166,7 @@ final class LeafReader {
                 put(amounts, level, entry.value(), scope);
             }
         }
-        return java.util.Collections.unmodifiableMap(amounts);
+        return Collections.unmodifiableMap(amounts);
     }
 
     private static void put(Map<String, BigDecimal> amounts, String level, Node node, Scope scope) {
@@ -254,10 +255,12 @@ final class LeafReader {
         }
         int perDays = fields.optionalInteger("per-days", 1, MOST).orElse(0);
         Period per = period(fields);
-        if (fields.isMapping() && fields.has("per") == fields.has("per-days")) {
-            scope.error(fields.place("per"), ProfileFault.SEVERAL_SPANS,
-                    fields.has("per") ? "`per` beside `per-days`" : "neither `per` nor `per-days`",
-                    "one of the two", null);
+        if (fields.has("per") && fields.has("per-days")) {
+            scope.error(fields.place("per"), ProfileFault.SEVERAL_PERIODS, "`per` beside `per-days`", "one of the two",
+                    null);
+        } else if (fields.isMapping() && !fields.has("per") && !fields.has("per-days")) {
+            scope.error(fields.place(), ProfileFault.NO_PERIOD, "neither `per` nor `per-days`", "one of the two",
+                    null);
         }
         boolean mean = fields.optionalYesNo("mean").orElse(false);
         int faceToFace = fields.optionalInteger("face-to-face", 1, MOST).orElse(0);

@@ -27,7 +27,9 @@ final class PathwayCheck {
             }
         }
         checkGroups(scope);
-        checkCycles(scope);
+        // one may be due with another and yet be needed by it: the two orders are apart
+        checkCycles(pathway.needs, " after ", scope);
+        checkCycles(pathway.dueWith, " with ", scope);
     }
 
     private static void checkGroups(Scope scope) {
@@ -52,30 +54,31 @@ final class PathwayCheck {
     }
 
     /** Follows the mentions from each requirement; a circle is reported once, where it closes. */
-    private static void checkCycles(Scope scope) {
+    private static void checkCycles(List<PathwayScope.Mention> links, String word, Scope scope) {
         List<String> finished = new ArrayList<>();
-        for (PathwayScope.Mention wait : scope.pathway.waits) {
-            follow(wait.in(), new ArrayList<>(), finished, scope);
+        for (PathwayScope.Mention link : links) {
+            follow(link.in(), links, word, new ArrayList<>(), finished, scope);
         }
     }
 
-    private static void follow(String id, List<String> path, List<String> finished, Scope scope) {
+    private static void follow(String id, List<PathwayScope.Mention> links, String word, List<String> path,
+                               List<String> finished, Scope scope) {
         if (finished.contains(id)) {
             return;
         }
         path.add(id);
-        for (PathwayScope.Mention wait : scope.pathway.waits) {
-            if (!wait.in().equals(id)) {
+        for (PathwayScope.Mention link : links) {
+            if (!link.in().equals(id)) {
                 continue;
             }
-            int start = path.indexOf(wait.name());
+            int start = path.indexOf(link.name());
             if (start >= 0) {
                 List<String> circle = new ArrayList<>(path.subList(start, path.size()));
-                circle.add(wait.name());
-                scope.error(wait.place(), ProfileFault.CYCLE, "a circle, " + String.join(" after ", circle),
+                circle.add(link.name());
+                scope.error(link.place(), ProfileFault.CYCLE, "a circle, " + String.join(word, circle),
                         "an order in which each can be done", null);
             } else {
-                follow(wait.name(), path, finished, scope);
+                follow(link.name(), links, word, path, finished, scope);
             }
         }
         path.remove(path.size() - 1);

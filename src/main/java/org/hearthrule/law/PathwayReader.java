@@ -138,7 +138,7 @@ final class PathwayReader {
     private static List<Pathway.NotAsked> doesNotAsk(Fields fields, String id, Scope scope) {
         List<Pathway.NotAsked> list = new ArrayList<>();
         for (Fields item : fields.listOfFields("does-not-ask", "what is not asked")) {
-            String what = item.text("what", Forms.LONGEST_LINE);
+            String what = item.text("what", Forms.LONGEST_REMARK);
             Cite cite = CiteReader.one(item, "what is not asked", scope);
             Validity validity = ValidityReader.read(item, false, scope);
             item.done();

@@ -25,8 +25,10 @@ final class PathwayScope {
     /** Methods of assessment, by requirement. */
     final Map<String, Set<String>> methods = new LinkedHashMap<>();
     final List<Mention> groups = new ArrayList<>();
-    /** {@code in} waits for {@code name}. */
-    final List<Mention> waits = new ArrayList<>();
+    /** {@code in} comes after {@code name}. */
+    final List<Mention> needs = new ArrayList<>();
+    /** {@code in} is due together with {@code name}. */
+    final List<Mention> dueWith = new ArrayList<>();
     /** Local id of the requirement that is being read. */
     String requirement = "";
 
@@ -45,7 +47,7 @@ final class PathwayScope {
         known.add(method);
     }
 
-    void waitsFor(Place place, String localId) {
-        waits.add(new Mention(place, requirement, "", localId));
+    Mention mention(Place place, String name) {
+        return new Mention(place, requirement, "", name);
     }
 }

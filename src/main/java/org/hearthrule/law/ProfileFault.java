@@ -1,7 +1,5 @@
 package org.hearthrule.law;
 
-import java.util.Locale;
-
 /**
  * Every kind of problem that reading a profile can report, with one sentence that explains it. The code in a message
  * is the constant with hyphens: {@code [UNKNOWN-SOURCE]}.
@@ -118,6 +116,8 @@ public enum ProfileFault {
     SEVERAL_EVIDENCE("One mapping holds one kind of evidence; several are joined by any-of or all-of."),
     NO_AMOUNT("An amount is missing."),
     SEVERAL_AMOUNTS("One amount at a time."),
+    NO_PERIOD("Visits are counted in every so many days taught or in a stretch of the year."),
+    SEVERAL_PERIODS("Visits are counted over one stretch of time."),
     LEVELS_OVERLAP("Two levels of one amount hold the same grade."),
     WRONG_MEASURE("The key counts with days only."),
     NO_COMPARISON("A threshold says above, at-least, below or at-most."),
@@ -137,10 +137,5 @@ public enum ProfileFault {
     /** @return the code as messages show it, for example {@code UNKNOWN-SOURCE} */
     public String code() {
         return name().replace('_', '-');
-    }
-
-    @Override
-    public String toString() {
-        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

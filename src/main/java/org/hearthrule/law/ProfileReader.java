@@ -1,5 +1,6 @@
 package org.hearthrule.law;
 
+import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -55,6 +56,18 @@ public final class ProfileReader {
             }
         }
         return own.hasErrors() ? Optional.empty() : Optional.ofNullable(profile);
+    }
+
+    /**
+     * Reads and checks the profile in a file.
+     *
+     * @param file     the file; its name must be the code in small letters and {@code .yaml}
+     * @param problems takes every problem
+     * @return the profile; empty when there is an error
+     */
+    public Optional<Profile> read(Path file, Problems problems) {
+        String content = ProfileText.of(file, file.toString(), problems);
+        return content == null ? Optional.empty() : read(file.toString(), content, problems);
     }
 
     private static void hand(Problem problem, Problems problems) {

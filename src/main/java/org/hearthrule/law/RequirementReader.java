@@ -1,6 +1,7 @@
 package org.hearthrule.law;
 
 import java.util.List;
+import java.util.Locale;
 import org.hearthrule.input.Fields;
 import org.hearthrule.input.Mapping;
 import org.hearthrule.input.Node;
@@ -54,7 +55,7 @@ final class RequirementReader {
         List<String> needs = needs(fields, scope);
         String group = Forms.optionalName(fields, "group", scope);
         if (group != null) {
-            scope.pathway.groups.add(new PathwayScope.Mention(fields.place("group"), localId, "", group));
+            scope.pathway.groups.add(scope.pathway.mention(fields.place("group"), group));
         }
         String countsFrom = countsFrom(fields, scope);
         Requirement.Retention keepFor = keepFor(fields, scope);
@@ -178,7 +179,7 @@ final class RequirementReader {
         for (int i = 0; i < needs.size(); i++) {
             Place place = Forms.place(node, i);
             if (scope.checkRequirement(place, needs.get(i))) {
-                scope.pathway.waitsFor(place, needs.get(i));
+                scope.pathway.needs.add(scope.pathway.mention(place, needs.get(i)));
             }
         }
         return needs;
@@ -191,8 +192,7 @@ final class RequirementReader {
         Fields from = fields.fields("counts-from", "the key `counts-from`");
         String paper = Forms.name(from, "filing", scope);
         if (paper != null) {
-            scope.pathway.papersMentioned.add(new PathwayScope.Mention(from.place("filing"),
-                    scope.pathway.requirement, "", paper));
+            scope.pathway.papersMentioned.add(scope.pathway.mention(from.place("filing"), paper));
         }
         from.done();
         return paper;
@@ -229,6 +229,6 @@ final class RequirementReader {
     }
 
     private static String word(Basis basis) {
-        return basis.name().toLowerCase(java.util.Locale.ROOT);
+        return basis.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -31,9 +31,11 @@ final class Say {
         if (words.isEmpty()) {
             return none;
         }
-        if (words.size() > LONGEST_LIST) {
-            return "one of " + words.size() + " known names";
-        }
+        return words.size() > LONGEST_LIST ? "one of " + words.size() + " known names" : oneOf(words);
+    }
+
+    /** @return {@code one of a, b or c}, however many they are */
+    static String oneOf(Collection<String> words) {
         StringBuilder out = new StringBuilder(words.size() == 1 ? "" : "one of ");
         int left = words.size();
         for (String word : words) {

@@ -3,6 +3,7 @@ package org.hearthrule.law;
 import java.util.ArrayList;
 import java.util.List;
 import org.hearthrule.input.Fields;
+import org.hearthrule.input.Listing;
 import org.hearthrule.input.Node;
 import org.hearthrule.terms.Grades;
 
@@ -64,7 +65,7 @@ final class SubjectsReader {
         Forms.items(fields, "list", scope);
         List<SubjectItem> items = new ArrayList<>();
         List<String> names = new ArrayList<>();
-        for (Fields item : fields.optionalNode("list").orElse(null) instanceof org.hearthrule.input.Listing
+        for (Fields item : fields.optionalNode("list").orElse(null) instanceof Listing
                 ? fields.listOfFields("list", "the subject") : List.<Fields>of()) {
             String name = item.text("name", Forms.LONGEST_TITLE);
             if (name != null && names.contains(name)) {

@@ -29,7 +29,7 @@ final class ThresholdReader {
         }
         if (found == null) {
             if (fields.isMapping()) {
-                scope.error(fields.place(), ProfileFault.NO_COMPARISON, "no comparison", Say.oneOf(COMPARISONS, ""),
+                scope.error(fields.place(), ProfileFault.NO_COMPARISON, "no comparison", Say.oneOf(COMPARISONS),
                         null);
             }
             return new Threshold(measure, areas, Threshold.Comparison.ABOVE, null);

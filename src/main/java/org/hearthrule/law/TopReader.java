@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.TreeSet;
 import org.hearthrule.input.Fields;
 import org.hearthrule.input.Mapping;
 import org.hearthrule.input.Node;
@@ -124,7 +125,7 @@ final class TopReader {
         for (Mapping.Entry entry : Forms.named(levels, scope)) {
             Grades grades = GradeReader.list(levels, entry.key().text(), scope);
             // a level whose grades are wrong is still known by its name
-            scope.levels.put(entry.key().text(), grades == null ? new Grades(new java.util.TreeSet<>()) : grades);
+            scope.levels.put(entry.key().text(), grades == null ? new Grades(new TreeSet<>()) : grades);
         }
     }
 
@@ -165,7 +166,7 @@ final class TopReader {
         List<Profile.OptIn> list = new ArrayList<>();
         for (Mapping.Entry entry : Forms.named(optIns, scope)) {
             Fields program = Fields.of(entry.value(), scope.problems(), "the optional program");
-            String what = program.text("what", Forms.LONGEST_LINE);
+            String what = program.text("what", Forms.LONGEST_REMARK);
             Cite cite = CiteReader.one(program, "the optional program", scope);
             program.done();
             scope.optIns.add(entry.key().text());
@@ -251,7 +252,7 @@ final class TopReader {
         List<Profile.Change> list = new ArrayList<>();
         for (Fields change : top.listOfFields("changes", "the change")) {
             LocalDate effective = change.date("effective");
-            String what = change.text("what", Forms.LONGEST_LINE);
+            String what = change.text("what", Forms.LONGEST_REMARK);
             Cite cite = CiteReader.one(change, "the change", scope);
             change.done();
             list.add(new Profile.Change(effective, what, cite));
@@ -263,7 +264,7 @@ final class TopReader {
         List<Profile.Announced> list = new ArrayList<>();
         for (Fields notice : top.listOfFields("announced", "the announced change")) {
             LocalDate from = notice.optionalDate("from").orElse(null);
-            String what = notice.text("what", Forms.LONGEST_LINE);
+            String what = notice.text("what", Forms.LONGEST_REMARK);
             Cite cite = CiteReader.one(notice, "the announced change", scope);
             notice.done();
             list.add(new Profile.Announced(from, what, cite));

@@ -1,9 +1,7 @@
 package org.hearthrule.law;
 
-import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.hearthrule.input.Problem;
@@ -15,12 +13,12 @@ public final class LintMain {
     private LintMain() { }
 
     /** @param files paths of profiles; the exit code is 1 when one of them has an error */
-    public static void main(String[] files) throws IOException {
+    public static void main(String[] files) {
         Problems problems = new Problems();
         ProfileReader reader = new ProfileReader(id -> true, List.of());
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         for (String file : files) {
-            reader.read(file, Files.readString(Path.of(file)), problems);
+            reader.read(Path.of(file), problems);
         }
         for (Problem problem : problems.all()) {
             out.println(problem.toText());
