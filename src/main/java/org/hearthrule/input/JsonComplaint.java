@@ -34,15 +34,38 @@ final class JsonComplaint {
         } else if (complaint.contains("Leading zeroes not allowed")) {
             found = "a number that begins with 0";
             expected = "a number without zeros before it";
+        } else if (complaint.startsWith("Illegal character ((CTRL-CHAR")) {
+            found = "a control character";
+            expected = "JSON";
+            perhaps = "the file is damaged; a copy may be in the backups";
+        } else if (complaint.contains("plus signs")) {
+            expected = "a number without `+`";
+        } else if (complaint.contains("in numeric value")) {
+            expected = "a digit";
         } else {
             expected = "text in double quotes, a number, true, false, null, `{` or `[`";
             perhaps = found.equals("`]`") || found.equals("`,`") && inside ? "remove the comma before it" : null;
         }
-        problems.error(place, "WRONG-JSON", found, expected, perhaps);
+        problems.error(begin(complaint, place), "WRONG-JSON", found, expected, perhaps);
+    }
+
+    /** The parser tells where a wrong word ends; this is where it begins. */
+    private static Place begin(String complaint, Place end) {
+        if (complaint.contains("plus signs") && end.column() > 1) {
+            return new Place(end.file(), end.line(), end.column() - 1);
+        }
+        String token = token(complaint);
+        boolean whole = token != null && token.length() < end.column() && !token.endsWith("...");
+        return whole ? new Place(end.file(), end.line(), end.column() - token.length()) : end;
+    }
+
+    private static String token(String complaint) {
+        String token = between(complaint, "Unrecognized token '", "':");
+        return token == null ? between(complaint, "Non-standard token '", "':") : token;
     }
 
     private static String found(String complaint) {
-        String token = between(complaint, "Unrecognized token '", "':");
+        String token = token(complaint);
         if (token != null) {
             return "`" + Shown.cut(token) + "`";
         }

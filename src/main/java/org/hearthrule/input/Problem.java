@@ -38,7 +38,7 @@ public record Problem(
         if (perhaps != null) {
             text.append(" Perhaps ").append(Shown.escaped(perhaps)).append('.');
         }
-        if (excerpt != null) {
+        if (excerpt != null && !excerpt.isBlank()) {
             Shown.appendExcerpt(text.append('\n'), excerpt, place.column());
         }
         return text.toString();

@@ -80,7 +80,8 @@ final class Shown {
     /** Appends a window of the line round the column, a line end and a caret under the column. */
     static void appendExcerpt(StringBuilder out, String line, int column) {
         int at = Math.max(0, Math.min(column - 1, line.length()));
-        int start = at;
+        boolean whole = line.length() <= EXCERPT_WIDTH && escaped(line).length() <= EXCERPT_WIDTH;
+        int start = whole ? 0 : at;
         int room = EXCERPT_WIDTH / 2;
         while (start > 0 && room > 0) {
             start -= start > 1 && Character.isSurrogatePair(line.charAt(start - 2), line.charAt(start - 1)) ? 2 : 1;
@@ -92,7 +93,7 @@ final class Shown {
         }
         int caret = -1;
         int i = start;
-        while (i < line.length() && shown.length() < EXCERPT_WIDTH - 6) {
+        while (i < line.length() && shown.length() < (whole ? EXCERPT_WIDTH : EXCERPT_WIDTH - 6)) {
             if (i >= at && caret < 0) {
                 caret = shown.length();
             }

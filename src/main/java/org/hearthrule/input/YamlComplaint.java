@@ -45,6 +45,11 @@ final class YamlComplaint {
         } else if (complaint.startsWith("found unknown escape")) {
             expected = "`\\\\`, `\\\"` or `\\n` after a backslash";
             perhaps = "use single quotes, in which a backslash is only a backslash";
+        } else if (context.startsWith("while scanning an alias") || context.startsWith("while scanning an anchor")) {
+            place = source.place(e.getContextMark());
+            found = source.found(e.getContextMark());
+            expected = "text, a key or a list item";
+            perhaps = "put the text in double quotes";
         } else if (complaint.contains("that cannot start any token")) {
             expected = "text, a key or a list item";
             perhaps = "put the text in double quotes";

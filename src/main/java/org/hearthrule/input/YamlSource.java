@@ -37,7 +37,7 @@ final class YamlSource {
                 lineStart = i + 1;
                 indent = true;
             } else if (c == '\t') {
-                if (indent && !isBlankFrom(i)) {
+                if (indent) {
                     tab(i);
                 }
                 indent = false;
@@ -51,18 +51,14 @@ final class YamlSource {
         return readable;
     }
 
-    private boolean isBlankFrom(int start) {
-        int i = start;
-        while (i < text.length() && (text.charAt(i) == ' ' || text.charAt(i) == '\t')) {
-            i++;
-        }
-        return i == text.length() || text.charAt(i) == '\n' || text.charAt(i) == '\r';
-    }
-
     private void tab(int index) {
         readable = false;
         problems.error(
-                at(index), "TAB-INDENT", "a tab before the text", "spaces", "set the editor to indent with spaces");
+                at(index),
+                "TAB-INDENT",
+                "a tab in front of a line",
+                "spaces",
+                "set the editor to indent with spaces");
     }
 
     /** Checks one character that is not plain ASCII; returns how many more units it takes up. */

@@ -71,9 +71,10 @@ final class YamlTree {
         Event next = parser.getEvent();
         if (next instanceof DocumentStartEvent) {
             error(next, "SEVERAL-DOCUMENTS", "a second document", "one document in a file", "remove the line `---`");
+        } else if (nothing) {
+            empty(first);
         }
         if (nothing) {
-            empty(first);
             return Optional.empty();
         }
         return Optional.ofNullable(root);

@@ -14,8 +14,14 @@ public sealed interface Due {
     /** The school year a fixed date lies in, seen from the year the duty is about. */
     enum YearOf { THIS_YEAR, NEXT_YEAR, PREVIOUS_YEAR }
 
-    /** No day at all: recorded when it happens, never late. */
+    /** No day at all: recorded when it happens, never late. {@code note} may be null. */
     record None(String note) implements Due { }
+
+    /**
+     * The last day of the school year: taken for time, subjects, records and assessments whose law names no day. Not
+     * written in files, so that a day the law does name can be told from it.
+     */
+    record YearEnd() implements Due { }
 
     /** On one or several fixed dates. */
     record By(List<MonthDay> dates, YearOf year) implements Due { }
@@ -23,7 +29,13 @@ public sealed interface Due {
     /** From one date to another. */
     record Window(MonthDay opens, MonthDay closes, YearOf year) implements Due { }
 
-    /** An event and then so long. {@code notBefore}: never earlier than this form. */
+    /**
+     * An event and then so long.
+     *
+     * @param event     the event, or null for the birthday on which the child turns {@code age}
+     * @param age       the age of that birthday, or null with an event
+     * @param notBefore never earlier than this form, or null
+     */
     record After(EventKind event, Integer age, Span span, Due notBefore) implements Due { }
 
     /** So long before an event; {@code strict}: the day itself is too late (only with a span of 0). */

@@ -48,6 +48,7 @@ public record Profile(String code, String name, String lawCallsIt, String agency
      * @param about the question
      * @param ask   whom to ask
      * @param on    ids of the requirements it touches, possibly none
+     * @param cite  what raises it, or null
      */
     public record Doubt(String id, String about, String ask, List<String> on, Cite cite) { }
 

@@ -50,11 +50,15 @@ public record Grades(SortedSet<Integer> numbers) {
             return Optional.of(KINDERGARTEN);
         }
         if (trimmed.isEmpty() || trimmed.length() > 2 || trimmed.charAt(0) == '0'
-                || !trimmed.chars().allMatch(c -> c >= '0' && c <= '9')) {
+                || !isDigit(trimmed.charAt(0)) || !isDigit(trimmed.charAt(trimmed.length() - 1))) {
             return Optional.empty();
         }
         int grade = Integer.parseInt(trimmed);
         return grade >= 1 && grade <= LAST ? Optional.of(grade) : Optional.empty();
+    }
+
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
     }
 
     /** @return {@code K} or the number */

@@ -1,0 +1,271 @@
+package org.hearthrule.law;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hearthrule.input.Fields;
+import org.hearthrule.input.Mapping;
+import org.hearthrule.input.Node;
+import org.hearthrule.input.Place;
+import org.hearthrule.terms.Grades;
+
+/** Reads single pieces of evidence. */
+final class LeafReader {
+
+    private static final List<String> PERIODS = List.of("year", "semester", "trimester", "quarter", "month", "week");
+    private static final List<String> MEASURES = List.of("days", "hours", "weeks", "months");
+    private static final List<String> PLACES = List.of("home");
+    private static final int MOST = 1_000;
+
+    private LeafReader() { }
+
+    /** @return the evidence under the key {@code form}, or null */
+    static Evidence read(String form, Fields fields, String method, Scope scope) {
+        switch (form) {
+            case "filing":
+                return new Evidence.Filing(paper(fields, form, scope));
+            case "approval":
+                return new Evidence.Approval(paper(fields, form, scope));
+            case "document":
+                return new Evidence.Document(Forms.name(fields, form, scope));
+            case "log":
+                return log(fields.fields(form, "the evidence `log`"));
+            case "samples":
+                return samples(fields.fields(form, "the evidence `samples`"));
+            case "readings":
+                return readings(fields.fields(form, "the evidence `readings`"));
+            case "time":
+                return time(fields.fields(form, "the evidence `time`"), scope);
+            case "test":
+                return test(fields.fields(form, "the evidence `test`"), method, scope);
+            case "evaluation":
+                return evaluation(fields.fields(form, "the evidence `evaluation`"), method, scope);
+            case "credential":
+                return credential(fields.fields(form, "the evidence `credential`"), scope);
+            case "health-paper":
+                return new Evidence.HealthPaper(Forms.names(fields, form, scope));
+            case "fact":
+                return fact(fields.fields(form, "the evidence `fact`"), scope);
+            case "visits":
+                return visits(fields.fields(form, "the evidence `visits`"), scope);
+            default:
+                return new Evidence.Words(fields.text(form, Forms.LONGEST_TEXT));
+        }
+    }
+
+    private static String paper(Fields fields, String key, Scope scope) {
+        String paper = Forms.name(fields, key, scope);
+        if (paper != null && scope.pathway != null) {
+            scope.pathway.papers.add(paper);
+        }
+        return paper;
+    }
+
+    private static Evidence log(Fields fields) {
+        int entries = fields.optionalInteger("entries", 1, MOST).orElse(1);
+        Period per = period(fields);
+        fields.done();
+        return new Evidence.Log(entries, per == null ? Period.YEAR : per);
+    }
+
+    private static Period period(Fields fields) {
+        String word = fields.optionalOneOf("per", PERIODS).orElse(null);
+        return word == null ? null : Period.values()[PERIODS.indexOf(word)];
+    }
+
+    private static Evidence samples(Fields fields) {
+        int least = fields.optionalInteger("least", 1, MOST).orElse(1);
+        boolean perSubject = fields.optionalYesNo("per-subject").orElse(false);
+        fields.done();
+        return new Evidence.Samples(least, perSubject);
+    }
+
+    private static Evidence readings(Fields fields) {
+        int least = fields.optionalInteger("least", 1, MOST).orElse(1);
+        fields.done();
+        return new Evidence.Readings(least);
+    }
+
+    private static Evidence time(Fields fields, Scope scope) {
+        String measure = null;
+        for (String key : MEASURES) {
+            if (!fields.has(key)) {
+                continue;
+            }
+            if (measure != null) {
+                scope.error(fields.place(key), ProfileFault.SEVERAL_AMOUNTS,
+                        Say.code(key) + " beside " + Say.code(measure), "one amount", "write two, under all-of");
+            } else {
+                measure = key;
+            }
+        }
+        if (measure == null && fields.isMapping()) {
+            scope.error(fields.place(), ProfileFault.NO_AMOUNT, "no amount of time", Say.oneOf(MEASURES), null);
+        }
+        Map<String, BigDecimal> amount = measure == null ? Map.of() : amount(fields, measure, scope);
+        Period per = period(fields);
+        List<String> of = Forms.names(fields, "of", scope);
+        checkSubjects(fields, of, scope);
+        String at = fields.optionalOneOf("at", PLACES).orElse(null);
+        BigDecimal dayHours = hours(fields, "day-hours", measure, scope);
+        BigDecimal meanHours = hours(fields, "mean-hours", measure, scope);
+        Grades over = fields.has("over") ? GradeReader.listOrLevel(fields, "over", scope) : null;
+        Evidence.Time.Yardstick yardstick = fields.optionalOneOf("yardstick", Evidence.Time.Yardstick.class)
+                .orElse(Evidence.Time.Yardstick.EXACT);
+        fields.done();
+        return measure == null ? null : new Evidence.Time(Evidence.Time.Measure.values()[MEASURES.indexOf(measure)],
+                amount, per == null ? Period.YEAR : per, of, at, dayHours, meanHours, over, yardstick);
+    }
+
+    private static void checkSubjects(Fields fields, List<String> of, Scope scope) {
+        Node node = fields.optionalNode("of").orElse(null);
+        for (int i = 0; i < of.size(); i++) {
+            if (!of.get(i).equals("core") || of.size() > 1) {
+                scope.checkSubject(Forms.place(node, i), of.get(i));
+            }
+        }
+    }
+
+    private static BigDecimal hours(Fields fields, String key, String measure, Scope scope) {
+        if (!fields.has(key)) {
+            return null;
+        }
+        if (measure != null && !measure.equals("days")) {
+            scope.error(fields.place(key), ProfileFault.WRONG_MEASURE, Say.code(key) + " beside " + Say.code(measure),
+                    Say.code(key) + " only beside `days`", null);
+        }
+        return Forms.number(fields.node(key), false, scope);
+    }
+
+    /** One amount for all under the name "", or one for each level. */
+    private static Map<String, BigDecimal> amount(Fields fields, String key, Scope scope) {
+        Map<String, BigDecimal> amounts = new LinkedHashMap<>();
+        if (Forms.isScalar(fields.node(key))) {
+            put(amounts, "", fields.node(key), scope);
+            return Collections.unmodifiableMap(amounts);
+        }
+        Fields levels = fields.fields(key, "the amounts");
+        List<Mapping.Entry> entries = levels.entries();
+        if (levels.isMapping() && entries.isEmpty()) {
+            scope.error(levels.place(), ProfileFault.NO_AMOUNT, "no amount", "an amount for each level", null);
+        }
+        for (Mapping.Entry entry : entries) {
+            Place place = entry.key().place();
+            String level = entry.key().text();
+            Grades grades = GradeReader.level(place, level, scope);
+            for (String before : amounts.keySet()) {
+                if (grades != null && overlap(grades, scope.levels.get(before))) {
+                    scope.error(place, ProfileFault.LEVELS_OVERLAP, Say.code(level) + ", which shares a grade with "
+                            + Say.code(before), "levels that share no grade", null);
+                }
+            }
+            if (grades != null) {
+                put(amounts, level, entry.value(), scope);
+            }
+        }
+        return Collections.unmodifiableMap(amounts);
+    }
+
+    private static void put(Map<String, BigDecimal> amounts, String level, Node node, Scope scope) {
+        BigDecimal number = Forms.number(node, false, scope);
+        if (number != null) {
+            amounts.put(level, number);
+        }
+    }
+
+    private static boolean overlap(Grades one, Grades other) {
+        for (int grade : one.numbers()) {
+            if (other.holds(grade)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Evidence test(Fields fields, String method, Scope scope) {
+        String name = method == null ? "standardized-test" : method;
+        addMethod(name, scope);
+        List<String> list = Forms.texts(fields, "list", scope);
+        List<String> areas = Forms.names(fields, "areas", scope);
+        List<String> givenBy = Forms.names(fields, "given-by", scope);
+        List<String> notBy = Forms.names(fields, "not-by", scope);
+        String consent = fields.optionalText("consent", Forms.LONGEST_TITLE).orElse(null);
+        List<Threshold> thresholds = new ArrayList<>();
+        if (fields.has("scores")) {
+            Forms.items(fields, "scores", scope);
+            for (Fields score : fields.listOfFields("scores", "the threshold")) {
+                thresholds.add(ThresholdReader.read(score, scope));
+                score.done();
+            }
+        }
+        fields.done();
+        return new Evidence.Test(name, list, areas, givenBy, notBy, consent, List.copyOf(thresholds));
+    }
+
+    private static void addMethod(String name, Scope scope) {
+        if (scope.pathway != null) {
+            scope.pathway.addMethod(name);
+        }
+    }
+
+    private static Evidence evaluation(Fields fields, String method, Scope scope) {
+        String name = method == null ? "evaluation" : method;
+        addMethod(name, scope);
+        List<String> by = Forms.names(fields, "by", scope);
+        List<String> notBy = Forms.names(fields, "not-by", scope);
+        String consent = fields.optionalText("consent", Forms.LONGEST_TITLE).orElse(null);
+        List<String> includes = Forms.names(fields, "includes", scope);
+        List<String> says = Forms.names(fields, "says", scope);
+        fields.done();
+        return new Evidence.Evaluation(name, by, notBy, consent, includes, says);
+    }
+
+    private static Evidence credential(Fields fields, Scope scope) {
+        String of = Forms.name(fields, "of", scope);
+        List<String> kinds = Forms.requiredNames(fields, "kinds", scope);
+        fields.done();
+        return new Evidence.Credential(of, kinds);
+    }
+
+    private static Evidence fact(Fields fields, Scope scope) {
+        String name = fields.text("name", Forms.LONGEST_NAME);
+        if (name != null) {
+            scope.checkFact(fields.place("name"), name);
+        }
+        boolean is = fields.yesNo("is");
+        fields.done();
+        return new Evidence.Fact(name, is);
+    }
+
+    private static Evidence visits(Fields fields, Scope scope) {
+        boolean hours = fields.has("hours");
+        if (hours && fields.has("least")) {
+            scope.error(fields.place("least"), ProfileFault.SEVERAL_AMOUNTS, "`least` beside `hours`", "one amount",
+                    null);
+        }
+        String key = hours ? "hours" : "least";
+        BigDecimal amount = null;
+        if (hours || fields.has("least")) {
+            amount = Forms.number(fields.node(key), false, scope);
+        } else if (fields.isMapping()) {
+            scope.error(fields.place(), ProfileFault.NO_AMOUNT, "no amount", "`least` (visits) or `hours`", null);
+        }
+        int perDays = fields.optionalInteger("per-days", 1, MOST).orElse(0);
+        Period per = period(fields);
+        if (fields.has("per") && fields.has("per-days")) {
+            scope.error(fields.place("per"), ProfileFault.SEVERAL_PERIODS, "`per` beside `per-days`", "one of the two",
+                    null);
+        } else if (fields.isMapping() && !fields.has("per") && !fields.has("per-days")) {
+            scope.error(fields.place(), ProfileFault.NO_PERIOD, "neither `per` nor `per-days`", "one of the two",
+                    null);
+        }
+        boolean mean = fields.optionalYesNo("mean").orElse(false);
+        int faceToFace = fields.optionalInteger("face-to-face", 1, MOST).orElse(0);
+        String by = Forms.name(fields, "by", scope);
+        fields.done();
+        return new Evidence.Visits(amount, hours, perDays, per, mean, faceToFace, by);
+    }
+}
