@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.drools.model.Model;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
@@ -28,9 +27,9 @@ final class RuleBase {
     private static final String BUILT = "META-INF/kie/org.hearthrule/hearthrule/drools-model";
     private static final int KEPT = 64;
 
-    private static final Map<String, KieBase> BASES = new LinkedHashMap<>(16, 0.75f, true) {
+    private static final Map<List<String>, KieBase> BASES = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<String, KieBase> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<List<String>, KieBase> eldest) {
             return size() > KEPT;
         }
     };
@@ -39,15 +38,13 @@ final class RuleBase {
     }
 
     static KieBase of(List<Profile> profiles) {
-        TreeMap<String, Profile> byHash = new TreeMap<>();
-        profiles.forEach(profile -> byHash.put(profile.contentHash(), profile));
-        String key = String.join(" ", byHash.keySet());
+        List<String> contents = profiles.stream().map(Profile::content).sorted().toList();
         synchronized (BASES) {
-            return BASES.computeIfAbsent(key, missing -> build(byHash.values()));
+            return BASES.computeIfAbsent(contents, missing -> build(profiles));
         }
     }
 
-    private static KieBase build(Iterable<Profile> profiles) {
+    private static KieBase build(List<Profile> profiles) {
         List<Model> models = new ArrayList<>(builtModels());
         for (Profile profile : profiles) {
             ModelImpl model = new ModelImpl(profile.code());

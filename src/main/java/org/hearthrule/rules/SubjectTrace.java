@@ -46,9 +46,9 @@ public record SubjectTrace(String student, String subject, int entries, LocalDat
                 List.of());
     }
 
-    /** @param subjects the law's names */
-    public static RecordDoubt withoutSample(String student, List<?> subjects, String rule) {
-        String names = String.join(", ", subjects.stream().map(String::valueOf).distinct().sorted().toList());
+    /** @param traces {@link SubjectTrace}s; a list without a type since rules collect it so */
+    public static RecordDoubt withoutSample(String student, List<?> traces, String rule) {
+        String names = String.join(", ", traces.stream().map(trace -> ((SubjectTrace) trace).subject).distinct().sorted().toList());
         return new RecordDoubt(rule, student, "", Status.THIN, Say.it("thin.no-sample", names), Say.it("thin.no-sample.next"),
                 List.of());
     }
