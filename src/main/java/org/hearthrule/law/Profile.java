@@ -24,13 +24,14 @@ import org.hearthrule.terms.Grades;
  * @param changes      changes of law, past
  * @param announced    changes reported or enacted that do not bind yet
  * @param optIns       programs a family may join, kept apart from duties
- * @param contentHash  SHA-256 of the file, hex
+ * @param file         name of the file as problems show it
+ * @param content      text of the file
  */
 public record Profile(String code, String name, String lawCallsIt, String agency, String confirmWith,
                       Map<String, Source> sources, Map<String, Grades> levels, GradeByAge gradeByAge,
                       List<AttendanceAge> attendance, Map<String, FactAsked> facts, List<Pathway> pathways,
                       List<Doubt> doubts, List<Change> changes, List<Announced> announced, List<OptIn> optIns,
-                      String file, String contentHash) {
+                      String file, String content) {
 
     /**
      * A fact a rule turns on.
@@ -61,6 +62,16 @@ public record Profile(String code, String name, String lawCallsIt, String agency
 
     /** A child who is {@code age} on {@code on} is in {@code grade} that school year. */
     public record GradeByAge(int grade, int age, java.time.MonthDay on) { }
+
+    /**
+     * Names the profile by its content: another text of the file is another name. Computed at each call, because the
+     * first one costs a short-lived process some 20 milliseconds.
+     *
+     * @return SHA-256 of the text in UTF-8, as 64 hexadecimal digits
+     */
+    public String contentHash() {
+        return Sha256.hex(content);
+    }
 
     /** @return the day a source of this profile was last read */
     public LocalDate lastRead() {

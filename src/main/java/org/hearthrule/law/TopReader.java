@@ -64,7 +64,7 @@ final class TopReader {
         return new Profile(code, name, lawCallsIt, agency, scope.confirmWith,
                 Collections.unmodifiableMap(scope.sources), Collections.unmodifiableMap(scope.levels), gradeByAge, ages,
                 Collections.unmodifiableMap(scope.facts), pathways, doubts, changes, announced, optIns, file,
-                Sha256.hex(content));
+                content);
     }
 
     private String code(Fields top, String file) {

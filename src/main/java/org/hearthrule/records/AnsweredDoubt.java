@@ -7,8 +7,8 @@ import java.time.LocalDate;
  *
  * @param doubt  whole id of the doubt, for example {@code us-xx/doubts/start-in-spring}
  * @param answer what was said
- * @param from   who said it
- * @param date   when
+ * @param from   who said it, or null
+ * @param date   when, or null
  */
 public record AnsweredDoubt(String doubt, String answer, String from, LocalDate date) {
 }

@@ -9,7 +9,7 @@ import java.util.SortedMap;
  * A family's record book.
  *
  * @param folder     where it lies, or null when it was made in memory
- * @param familyName as the family calls itself
+ * @param familyName as the family calls itself, or null
  * @param students   children, in the order of the file
  * @param persons    parents, teachers, evaluators and others who take part
  * @param placements which child followed which pathway, from when to when

@@ -1,6 +1,7 @@
 package org.hearthrule.records;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import org.hearthrule.input.Place;
 
@@ -18,9 +19,23 @@ import org.hearthrule.input.Place;
  * @param city         or null
  * @param county       or null
  * @param optIns       optional programs the family takes part in
- * @param place        where it stands in the file, or null
+ * @param place        where it stands in the file, or null; does not count when two are compared
  */
 public record Placement(String student, String jurisdiction, String pathway, LocalDate from, LocalDate to, String ended,
                         LocalDate started, String district, String city, String county, List<String> optIns,
                         Place place) {
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Placement that && values().equals(that.values());
+    }
+
+    @Override
+    public int hashCode() {
+        return values().hashCode();
+    }
+
+    private List<Object> values() {
+        return Arrays.asList(student, jurisdiction, pathway, from, to, ended, started, district, city, county, optIns);
+    }
 }

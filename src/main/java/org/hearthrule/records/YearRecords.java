@@ -44,10 +44,10 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * What was done on a day.
      *
      * @param date      the day it is about
-     * @param minutes   0 to 1440
+     * @param minutes   0 to 1440; 0 when not said
      * @param students  ids, at least one
-     * @param subjects  ids of the common vocabulary
-     * @param did       what was done, in the parent's words
+     * @param subjects  ids of the common vocabulary, possibly none
+     * @param did       what was done, in the parent's words; empty, never null, when not said
      * @param materials books and materials, possibly empty
      * @param place     {@code home} or another word, or null
      * @param core      marked by the parent as a core subject, or null when not said
@@ -58,11 +58,26 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
                            String did, List<String> materials, String place, Boolean core, String by,
                            LocalDateTime written) { }
 
-    /** A book or other reading. {@code idea}: what it served, or null. */
+    /**
+     * A book or other reading.
+     *
+     * @param students ids, at least one
+     * @param author   or null
+     * @param started  or null
+     * @param finished or null while it goes on
+     * @param idea     what it served, or null
+     */
     public record Reading(String id, List<String> students, String title, String author, LocalDate started,
                           LocalDate finished, List<String> subjects, String idea) { }
 
-    /** A piece of work. {@code date} is null while the parent has not settled it. {@code files} lie beside the file. */
+    /**
+     * A piece of work.
+     *
+     * @param date  null while the parent has not settled it
+     * @param kind  or null
+     * @param idea  or null
+     * @param files lie in the folder of the book; with slashes, never leading out of it
+     */
     public record Sample(String id, String student, LocalDate date, List<String> subjects, String title, String kind,
                          String idea, List<String> files, boolean chosen) { }
 
@@ -70,7 +85,10 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * A test.
      *
      * @param method  slug, {@code standardized-test} unless said
+     * @param name    as printed on it, or null
+     * @param edition or null
      * @param givenBy person id or a role, or null
+     * @param place   or null
      * @param consent who agreed beforehand, or null
      */
     public record TestTaken(String id, String student, LocalDate date, String method, String name, String edition,
@@ -83,9 +101,11 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * A judgement by a person.
      *
      * @param method   slug, for example {@code portfolio-evaluation}
-     * @param by       person id or a role
+     * @param by       person id or a role, or null
+     * @param consent  who agreed beforehand, or null
      * @param includes for example {@code interview}, {@code portfolio}
      * @param outcome  word of the report, or null
+     * @param note     or null
      */
     public record Evaluation(String id, String student, LocalDate date, String method, String by, String consent,
                              List<String> includes, String outcome, String note) { }
@@ -95,26 +115,56 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      *
      * @param students whom it covers; empty: all
      * @param paper    slug of the paper
-     * @param year     school year it is for, when it is not that of the file
-     * @param part     number when the paper is sent several times a year, or null
+     * @param how      or null
+     * @param to       or null
+     * @param year     label of the school year it is for, or null when nothing was said
+     * @param part     1 to 366 when the paper is sent several times a year, or null
+     * @param states   what it says
+     * @param attached what came with it
+     * @param copy     file in the folder of the book, or null
      */
     public record Filing(String id, List<String> students, String paper, LocalDate sent, String how, String to,
                          String year, Integer part, List<String> states, List<String> attached, String copy,
                          List<Answer> answers) { }
 
-    /** An answer from the other side: {@code received}, {@code materials}, {@code approved}, {@code refused},
-     * {@code deficiency}, {@code answered}. */
+    /**
+     * An answer from the other side.
+     *
+     * @param kind {@code received}, {@code materials}, {@code approved}, {@code refused}, {@code deficiency} or
+     *             {@code answered}
+     * @param note or null
+     */
     public record Answer(String kind, LocalDate date, String note) { }
 
-    /** A request by an authority. */
-    public record Request(String id, List<String> students, String by, boolean written, LocalDate date, String cause) { }
+    /**
+     * A request by an authority.
+     *
+     * @param students whom it concerns; empty: all
+     * @param by       or null
+     * @param written  whether it came in writing
+     * @param cause    or null
+     */
+    public record Request(String id, List<String> students, String by, boolean written, LocalDate date,
+                          String cause) { }
 
     /** A health paper or exemption. */
     public record HealthPaper(String id, String student, String kind, LocalDate date) { }
 
-    /** A paper that is kept, not sent. */
+    /**
+     * A paper that is kept, not sent.
+     *
+     * @param students whom it concerns; empty: all
+     * @param file     in the folder of the book, or null
+     */
     public record KeptDocument(String id, List<String> students, String kind, LocalDate date, String file) { }
 
-    /** A contact with the child by a teacher or supervisor. */
-    public record Visit(String id, List<String> students, LocalDate date, int minutes, String by, boolean faceToFace) { }
+    /**
+     * A contact with the child by a teacher or supervisor.
+     *
+     * @param students ids, at least one
+     * @param minutes  0 to 1440; 0 when not said
+     * @param by       role or name, or null
+     */
+    public record Visit(String id, List<String> students, LocalDate date, int minutes, String by,
+                        boolean faceToFace) { }
 }

@@ -1,0 +1,171 @@
+package org.hearthrule.rules;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hearthrule.law.Evidence;
+import org.hearthrule.law.Threshold;
+import org.hearthrule.records.Person;
+import org.hearthrule.records.YearRecords;
+
+/** Compares tests and evaluations of the year with what a law asks of them. */
+final class AssessmentCheck {
+
+    private final Situation situation;
+    private final List<RecordFact> facts;
+
+    AssessmentCheck(Situation situation, List<RecordFact> facts) {
+        this.situation = situation;
+        this.facts = facts;
+    }
+
+    /** The test of this year that comes closest decides. */
+    Shown check(Evidence.Test rule) {
+        List<Shown> tried = new ArrayList<>();
+        for (RecordFact fact : facts) {
+            if (fact instanceof RecordFact.Tested tested && ofThisYear(tested)
+                    && tested.test().method().equals(rule.method())) {
+                tried.add(check(rule, tested));
+            }
+        }
+        return best(tried).orElseGet(() -> Shown.no(Map.of(), List.of(), null,
+                Say.it("test.none", rule.method().replace('-', ' '))));
+    }
+
+    Shown check(Evidence.Evaluation rule) {
+        List<Shown> tried = new ArrayList<>();
+        for (RecordFact fact : facts) {
+            if (fact instanceof RecordFact.Evaluated evaluated && ofThisYear(evaluated)
+                    && evaluated.evaluation().method().equals(rule.method())) {
+                tried.add(check(rule, evaluated));
+            }
+        }
+        return best(tried).orElseGet(() -> Shown.no(Map.of(), List.of(), null,
+                Say.it("evaluation.none", rule.method().replace('-', ' '))));
+    }
+
+    private boolean ofThisYear(RecordFact fact) {
+        LocalDate day = fact.date();
+        return fact.year().equals(situation.year().fileLabel()) && (day == null || !day.isAfter(situation.today()));
+    }
+
+    private static Optional<Shown> best(List<Shown> tried) {
+        Shown best = null;
+        for (Shown one : tried) {
+            if (best == null || one.value().ordinal() == 0 || best.value() == Truth.Value.NO && one.value() == Truth.Value.UNKNOWN) {
+                best = one;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private Shown check(Evidence.Test rule, RecordFact.Tested tested) {
+        YearRecords.TestTaken test = tested.test();
+        Map<String, Object> counted = new LinkedHashMap<>();
+        counted.put("test", test.name());
+        for (YearRecords.Score score : test.scores()) {
+            counted.put(score.area() + " " + score.measure(), score.value());
+        }
+        List<RecordRef> records = List.of(tested.ref());
+        List<String> lacks = new ArrayList<>();
+        List<String> questions = new ArrayList<>();
+        for (String area : rule.areas()) {
+            if (test.scores().stream().noneMatch(score -> score.area().equals(area))) {
+                questions.add(Say.it("test.area-missing", area));
+            }
+        }
+        if (!rule.list().isEmpty() && rule.list().stream().noneMatch(name -> sameTest(name, test.name()))) {
+            questions.add(Say.it("test.not-listed", test.name(), String.join(", ", rule.list())));
+        }
+        who(test.givenBy(), rule.givenBy(), rule.notBy(), lacks, questions, "test.giver");
+        consent(rule.consent(), test.consent(), questions);
+        for (Threshold threshold : rule.thresholds()) {
+            threshold(threshold, test.scores(), lacks, questions);
+        }
+        return outcome(counted, records, test.date(), Say.it("test.sum", test.name(), dayOf(test.date())), lacks, questions);
+    }
+
+    /** Names are compared loosely: a family writes the short one. */
+    private static boolean sameTest(String listed, String written) {
+        String one = listed.toLowerCase(java.util.Locale.ROOT);
+        String other = written == null ? "" : written.toLowerCase(java.util.Locale.ROOT);
+        return !other.isEmpty() && (one.contains(other) || other.contains(one));
+    }
+
+    private Shown check(Evidence.Evaluation rule, RecordFact.Evaluated evaluated) {
+        YearRecords.Evaluation evaluation = evaluated.evaluation();
+        Map<String, Object> counted = new LinkedHashMap<>();
+        counted.put("evaluation", evaluation.method());
+        List<String> lacks = new ArrayList<>();
+        List<String> questions = new ArrayList<>();
+        who(evaluation.by(), rule.by(), rule.notBy(), lacks, questions, "evaluation.by");
+        consent(rule.consent(), evaluation.consent(), questions);
+        for (String part : rule.includes()) {
+            if (!evaluation.includes().contains(part)) {
+                questions.add(Say.it("evaluation.includes", part.replace('-', ' ')));
+            }
+        }
+        if (!rule.says().isEmpty()) {
+            if (evaluation.outcome() == null) {
+                questions.add(Say.it("evaluation.outcome"));
+            } else if (!rule.says().contains(evaluation.outcome())) {
+                lacks.add(Say.it("evaluation.says", evaluation.outcome(), String.join(Say.it("lacks.or"), rule.says())));
+            }
+            counted.put("outcome", evaluation.outcome() == null ? "not noted" : evaluation.outcome());
+        }
+        return outcome(counted, List.of(evaluated.ref()), evaluation.date(),
+                Say.it("evaluation.sum", evaluation.method().replace('-', ' '), dayOf(evaluation.date())), lacks, questions);
+    }
+
+    private static String dayOf(LocalDate day) {
+        return day == null ? Say.it("day.unknown") : Say.day(day);
+    }
+
+    private static Shown outcome(Map<String, Object> counted, List<RecordRef> records, LocalDate day, String sum,
+                                 List<String> lacks, List<String> questions) {
+        if (!lacks.isEmpty()) {
+            return new Shown(Truth.Value.NO, null, counted, records, List.of(sum), lacks, List.of());
+        }
+        if (!questions.isEmpty()) {
+            return new Shown(Truth.Value.UNKNOWN, null, counted, records, List.of(sum), questions, questions);
+        }
+        return Shown.yes(day, counted, records, sum);
+    }
+
+    /** Roles of the person named, or the role itself. A person who may not do it rules it out; an unknown one is asked for. */
+    private void who(String named, List<String> may, List<String> mayNot, List<String> lacks, List<String> questions, String key) {
+        if (may.isEmpty() && mayNot.isEmpty()) {
+            return;
+        }
+        if (named == null) {
+            questions.add(Say.it(key + "-ask"));
+            return;
+        }
+        List<String> roles = new ArrayList<>(List.of(named));
+        situation.book().person(named).map(Person::roles).ifPresent(roles::addAll);
+        situation.book().person(named).ifPresent(person -> person.credentials().forEach(held -> roles.add(held.kind())));
+        if (roles.stream().anyMatch(mayNot::contains)) {
+            lacks.add(Say.it(key + "-not", EvidenceCheck.words(mayNot)));
+        } else if (!may.isEmpty() && roles.stream().noneMatch(may::contains)) {
+            questions.add(Say.it(key + "-who", EvidenceCheck.words(may)));
+        }
+    }
+
+    private static void consent(String asked, String given, List<String> questions) {
+        if (asked != null && given == null) {
+            questions.add(Say.it("consent.ask", asked));
+        }
+    }
+
+    private static void threshold(Threshold threshold, List<YearRecords.Score> scores, List<String> lacks, List<String> questions) {
+        Truth holds = Results.compare(threshold, scores);
+        if (holds.isNo()) {
+            lacks.add(holds.reason());
+        } else if (holds.isUnknown()) {
+            questions.addAll(holds.questions());
+        }
+    }
+}

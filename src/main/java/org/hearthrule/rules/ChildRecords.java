@@ -1,0 +1,75 @@
+package org.hearthrule.rules;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * All records of one child, by kind. One fact for each child, not one for each entry: the engine keeps a tuple for
+ * every fact and rule, and a year has hundreds of entries.
+ */
+public final class ChildRecords {
+
+    private final String student;
+    private final Map<Class<? extends RecordFact>, List<RecordFact>> byKind = new LinkedHashMap<>();
+    private final List<DayTotal> days;
+
+    private ChildRecords(String student, List<RecordFact> facts) {
+        this.student = student;
+        for (RecordFact fact : facts) {
+            byKind.computeIfAbsent(fact.getClass(), kind -> new ArrayList<>()).add(fact);
+        }
+        this.days = DayTotal.of(of(RecordFact.Logged.class));
+    }
+
+    /** @return one for each child that has records, in the order met */
+    static List<ChildRecords> of(List<RecordFact> facts) {
+        Map<String, List<RecordFact>> byChild = new LinkedHashMap<>();
+        for (RecordFact fact : facts) {
+            byChild.computeIfAbsent(fact.student(), child -> new ArrayList<>()).add(fact);
+        }
+        List<ChildRecords> records = new ArrayList<>();
+        byChild.forEach((child, own) -> records.add(new ChildRecords(child, own)));
+        return records;
+    }
+
+    public String student() {
+        return student;
+    }
+
+    /** @return records of one kind, in the order of the book */
+    @SuppressWarnings("unchecked")
+    private <F extends RecordFact> List<F> of(Class<F> kind) {
+        return (List<F>) byKind.getOrDefault(kind, List.of());
+    }
+
+    List<RecordFact> ofAny(Iterable<Class<? extends RecordFact>> kinds) {
+        List<RecordFact> found = new ArrayList<>();
+        for (Class<? extends RecordFact> kind : kinds) {
+            found.addAll(byKind.getOrDefault(kind, List.of()));
+        }
+        return found;
+    }
+
+    public List<RecordFact.Logged> getLogged() {
+        return of(RecordFact.Logged.class);
+    }
+
+    public List<RecordFact.Worked> getSamples() {
+        return of(RecordFact.Worked.class);
+    }
+
+    public List<RecordFact.Read> getReadings() {
+        return of(RecordFact.Read.class);
+    }
+
+    public List<RecordFact.Tested> getTests() {
+        return of(RecordFact.Tested.class);
+    }
+
+    /** @return one for each day with entries */
+    public List<DayTotal> getDays() {
+        return days;
+    }
+}

@@ -1,0 +1,93 @@
+package org.hearthrule.rules;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.hearthrule.law.Evidence;
+import org.hearthrule.law.Requirement;
+import org.hearthrule.law.RequirementKind;
+
+/**
+ * What a requirement's rule says of one occasion, before time is looked at. Rules in {@code rules/} make a
+ * {@link Verdict} of it.
+ *
+ * @param requirement the duty
+ * @param situation   child, pathway and year
+ * @param occasion    the time it comes up
+ * @param outcome     what the records show
+ * @param due         the day, or null
+ * @param shown       details; null when it cannot even be told whether the duty applies
+ */
+public record Claim(Requirement requirement, Situation situation, Occasion occasion, Outcome outcome, LocalDate due,
+                    Shown shown) {
+
+    public enum Outcome { SHOWN, NOT_SHOWN, CANNOT_TELL, IN_WORDS }
+
+    /** Works out the claim for an occasion that applies or may apply. */
+    static Claim of(Requirement requirement, Situation situation, Occasion occasion, List<RecordFact> facts) {
+        LocalDate due = day(requirement, situation, occasion);
+        if (occasion.applies().isUnknown()) {
+            return new Claim(requirement, situation, occasion, Outcome.CANNOT_TELL, due, null);
+        }
+        Shown shown = EvidenceCheck.of(requirement, situation, occasion, facts);
+        if (requirement.shows() instanceof Evidence.Words) {
+            Outcome outcome = requirement.question() == null ? Outcome.IN_WORDS : Outcome.CANNOT_TELL;
+            return new Claim(requirement, situation, occasion, outcome, due, shown);
+        }
+        return new Claim(requirement, situation, occasion, outcome(requirement, situation, occasion, shown), due, shown);
+    }
+
+    private static Outcome outcome(Requirement requirement, Situation situation, Occasion occasion, Shown shown) {
+        if (shown.isYes()) {
+            return Outcome.SHOWN;
+        }
+        boolean longAgo = requirement.recurs().each() == Requirement.Recurs.Each.ONCE && situation.yearOfProgram() > 1
+                && !situation.book().years().containsKey(
+                ProgramYear.holding(situation.pathway().year(), situation.programStart()).fileLabel());
+        if (occasion.due().isMissing() || longAgo) {
+            return Outcome.CANNOT_TELL;
+        }
+        return shown.value() == Truth.Value.UNKNOWN ? Outcome.CANNOT_TELL : Outcome.NOT_SHOWN;
+    }
+
+    /** A subject owed over several years is due in the last of them, not in each. */
+    private static LocalDate day(Requirement requirement, Situation situation, Occasion occasion) {
+        if (requirement.shows() instanceof Evidence.Subjects subjects
+                && subjects.interval() != Evidence.Subjects.Interval.EACH_YEAR) {
+            boolean lastYear = subjects.interval() != Evidence.Subjects.Interval.AS_FITS && subjects.span() != null
+                    && situation.grade().filter(grade -> grade.equals(subjects.span().numbers().last())).isPresent();
+            return lastYear ? occasion.due().date() : null;
+        }
+        return occasion.due().date();
+    }
+
+    public boolean kindIs(String slug) {
+        return requirement.kind().slug().equals(slug);
+    }
+
+    public String getGroup() {
+        return requirement.group();
+    }
+
+    /** @return true when somebody else owes it: it is shown, never laid to the family */
+    public boolean isTheirs() {
+        return theirs(requirement);
+    }
+
+    static boolean theirs(Requirement requirement) {
+        return requirement.kind() == RequirementKind.THEIRS || switch (requirement.by()) {
+            case "authority", "association", "evaluator" -> true;
+            case "school" -> requirement.owedFor() != Requirement.OwedFor.SCHOOL;
+            default -> false;
+        };
+    }
+
+    /** @return true for statutes, regulations and decisions: only their days can be missed */
+    public boolean isLaw() {
+        return requirement.binding().law();
+    }
+
+    /** @return true when the pathway asks for something else of its own first that the records do not show */
+    public boolean comesAfter(Claim other) {
+        return situation == other.situation && requirement.needs().contains(other.requirement.localId());
+    }
+}

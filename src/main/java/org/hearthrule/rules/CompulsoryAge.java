@@ -1,0 +1,171 @@
+package org.hearthrule.rules;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.hearthrule.law.AttendanceAge;
+import org.hearthrule.law.AttendanceAge.Ends;
+import org.hearthrule.law.AttendanceAge.MidYear;
+import org.hearthrule.law.AttendanceAge.Starts;
+import org.hearthrule.terms.EventKind;
+
+/** From when to when the law binds a child. */
+final class CompulsoryAge {
+
+    /** No day: the duty does not end by this rule. */
+    private static final LocalDate NEVER = LocalDate.of(9999, 12, 31);
+
+    /**
+     * A first day, and an earlier one from which it may bind.
+     *
+     * @param certain first day on which the law certainly binds
+     * @param perhaps first day on which it may bind, or null
+     */
+    private record Start(LocalDate certain, LocalDate perhaps) { }
+
+    private final Situation situation;
+    private final LocalDate born;
+
+    private CompulsoryAge(Situation situation) {
+        this.situation = situation;
+        this.born = situation.student().born();
+    }
+
+    /** @return the first day on which the law certainly binds the child; empty when that cannot be worked out */
+    static Optional<LocalDate> begins(Situation situation) {
+        Optional<AttendanceAge> age = inForce(situation);
+        if (age.isEmpty() || situation.student().born() == null) {
+            return Optional.empty();
+        }
+        return Optional.of(new CompulsoryAge(situation).start(age.get().starts()).certain());
+    }
+
+    /** @return whether the child is bound at some time of the situation's year, on the pathway */
+    static Truth binds(Situation situation) {
+        Optional<AttendanceAge> age = inForce(situation);
+        String name = situation.student().name();
+        if (age.isEmpty()) {
+            return Truth.unknown(Say.it("age.no-rule", situation.profile().name()), Say.it("age.ask-rule"));
+        }
+        if (situation.student().born() == null) {
+            return Truth.unknown(Say.it("age.no-birth-date", name), Say.it("age.ask-birth-date", name));
+        }
+        CompulsoryAge ages = new CompulsoryAge(situation);
+        LocalDate free = ages.end(age.get().ends());
+        if (!free.isAfter(situation.firstDay())) {
+            return Truth.no(Say.it("age.past", name, free));
+        }
+        Start start = ages.start(age.get().starts());
+        if (!start.certain().isAfter(situation.lastDay())) {
+            return Truth.yes(Say.it("age.bound", name, start.certain()));
+        }
+        if (age.get().early() != null && Conditions.holds(age.get().early(), situation, situation.thatDay()).isYes()) {
+            return Truth.yes(Say.it("age.early", name));
+        }
+        if (start.perhaps() != null && !start.perhaps().isAfter(situation.lastDay())) {
+            String note = age.get().note() == null ? "" : " " + age.get().note();
+            return Truth.unknown(Say.it("age.perhaps", name, start.perhaps(), start.certain()) + note,
+                    Say.it("age.ask-start", name, situation.profile().confirmWith()));
+        }
+        return Truth.no(Say.it("age.not-yet", name, start.certain()));
+    }
+
+    private static Optional<AttendanceAge> inForce(Situation situation) {
+        for (AttendanceAge age : situation.profile().attendance()) {
+            if (age.validity().inForceOn(situation.lastDay())) {
+                return Optional.of(age);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Start start(Starts rule) {
+        if (rule instanceof Starts.Birthday birthday) {
+            return midYear(Ages.reached(born, birthday.age()), birthday.midYear());
+        }
+        if (rule instanceof Starts.ByDate byDate) {
+            return byDate(byDate);
+        }
+        if (rule instanceof Starts.CalendarYear calendar) {
+            LocalDate reached = Ages.reached(born, calendar.age());
+            return new Start(calendar.from().atYear(reached.getYear()), null);
+        }
+        if (rule instanceof Starts.BySchoolFirstDay first) {
+            return bySchoolFirstDay(Ages.reached(born, first.age()));
+        }
+        if (rule instanceof Starts.EarlierOf earlier) {
+            return earlier.parts().stream().map(this::start)
+                    .min(java.util.Comparator.comparing(Start::certain)).orElseThrow();
+        }
+        return ((Starts.LaterOf) rule).parts().stream().map(this::start)
+                .max(java.util.Comparator.comparing(Start::certain)).orElseThrow();
+    }
+
+    private Start byDate(Starts.ByDate rule) {
+        LocalDate reached = Ages.reached(born, rule.age());
+        ProgramYear year = yearOf(reached);
+        LocalDate date = year.day(rule.date());
+        boolean inTime = rule.inclusive() ? !reached.isAfter(date) : reached.isBefore(date);
+        if (inTime) {
+            LocalDate from = rule.bindsFrom() == null ? year.start() : year.day(rule.bindsFrom());
+            return new Start(from, null);
+        }
+        if (rule.midYear() == MidYear.NEXT_YEAR) {
+            ProgramYear next = year.plus(1);
+            return new Start(rule.bindsFrom() == null ? next.start() : next.day(rule.bindsFrom()), null);
+        }
+        return midYear(reached, rule.midYear());
+    }
+
+    private Start bySchoolFirstDay(LocalDate reached) {
+        ProgramYear year = yearOf(reached);
+        LocalDate first = situation.year().equals(year) ? situation.calendar().schoolFirstDay() : null;
+        if (first != null) {
+            return new Start(reached.isAfter(first) ? year.plus(1).start() : first, null);
+        }
+        // without the district's day only birthdays outside of the season in which schools open are certain
+        LocalDate earliest = java.time.MonthDay.of(8, 1).atYear(year.start().getYear());
+        LocalDate latest = java.time.MonthDay.of(9, 15).atYear(year.start().getYear());
+        if (reached.isBefore(earliest)) {
+            return new Start(year.start(), null);
+        }
+        return reached.isAfter(latest) ? new Start(year.plus(1).start(), null) : new Start(year.plus(1).start(), reached);
+    }
+
+    private Start midYear(LocalDate reached, MidYear rule) {
+        return switch (rule) {
+            case OWED -> new Start(reached, null);
+            case NEXT_YEAR -> new Start(yearOf(reached).start().equals(reached) ? reached : yearOf(reached).plus(1).start(), null);
+            case UNCLEAR -> new Start(yearOf(reached).plus(1).start(), reached);
+        };
+    }
+
+    private LocalDate end(Ends rule) {
+        if (rule instanceof Ends.Birthday birthday) {
+            return Ages.reached(born, birthday.age());
+        }
+        if (rule instanceof Ends.YearEnd yearEnd) {
+            return yearOf(Ages.reached(born, yearEnd.age())).end().plusDays(1);
+        }
+        if (rule instanceof Ends.ByDate byDate) {
+            LocalDate reached = Ages.reached(born, byDate.age());
+            ProgramYear year = yearOf(reached);
+            return reached.isAfter(year.day(byDate.date())) ? year.plus(1).start() : year.start();
+        }
+        if (rule instanceof Ends.OnEvent event) {
+            return situation.happenings().day(event.event()).orElse(NEVER);
+        }
+        if (rule instanceof Ends.GradeCompleted grade) {
+            Optional<LocalDate> noted = situation.happenings().day(EventKind.GRADE_COMPLETED);
+            boolean beyond = situation.grade().filter(now -> now > grade.grade()).isPresent();
+            return beyond ? situation.year().start() : noted.orElse(NEVER);
+        }
+        if (rule instanceof Ends.EarlierOf earlier) {
+            return earlier.parts().stream().map(this::end).min(LocalDate::compareTo).orElseThrow();
+        }
+        return ((Ends.LaterOf) rule).parts().stream().map(this::end).max(LocalDate::compareTo).orElseThrow();
+    }
+
+    private ProgramYear yearOf(LocalDate day) {
+        return ProgramYear.holding(situation.pathway().year(), day);
+    }
+}

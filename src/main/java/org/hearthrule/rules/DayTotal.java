@@ -1,0 +1,45 @@
+package org.hearthrule.rules;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * All entries of one child on one day.
+ *
+ * @param minutes sum of the entries
+ */
+public record DayTotal(String student, LocalDate date, int minutes, List<RecordFact.Logged> entries) {
+
+    /** @param logged entries of one child */
+    static List<DayTotal> of(List<RecordFact.Logged> logged) {
+        Map<LocalDate, List<RecordFact.Logged>> days = new TreeMap<>();
+        for (RecordFact.Logged entry : logged) {
+            days.computeIfAbsent(entry.date(), day -> new ArrayList<>(4)).add(entry);
+        }
+        List<DayTotal> totals = new ArrayList<>(days.size());
+        days.forEach((day, entries) -> {
+            int minutes = 0;
+            for (RecordFact.Logged entry : entries) {
+                minutes += entry.entry().minutes();
+            }
+            totals.add(new DayTotal(entries.get(0).student(), day, minutes, entries));
+        });
+        return totals;
+    }
+
+    /** @return true when two entries of the day say the same */
+    public boolean isTwice() {
+        for (int one = 0; one < entries.size(); one++) {
+            for (int other = one + 1; other < entries.size(); other++) {
+                if (entries.get(one).entry().did().equals(entries.get(other).entry().did())
+                        && entries.get(one).entry().minutes() == entries.get(other).entry().minutes()) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+}

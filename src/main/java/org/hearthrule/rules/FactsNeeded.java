@@ -1,0 +1,79 @@
+package org.hearthrule.rules;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.hearthrule.law.Evidence;
+import org.hearthrule.law.Requirement;
+
+/** The kinds of record a requirement has to look at, so that its rule leaves the others alone. */
+final class FactsNeeded {
+
+    private final Set<Class<? extends RecordFact>> types = new LinkedHashSet<>();
+
+    private FactsNeeded() {
+    }
+
+    static FactsNeeded by(Requirement requirement) {
+        FactsNeeded needed = new FactsNeeded();
+        needed.add(requirement.shows());
+        if (requirement.countsFrom() != null) {
+            needed.types.add(RecordFact.Filed.class);
+        }
+        return needed;
+    }
+
+    boolean none() {
+        return types.isEmpty();
+    }
+
+    List<RecordFact> of(ChildRecords records) {
+        return records.ofAny(types);
+    }
+
+    private void add(Evidence evidence) {
+        if (evidence instanceof Evidence.AnyOf any) {
+            any.parts().forEach(this::add);
+        } else if (evidence instanceof Evidence.AllOf all) {
+            all.parts().forEach(this::add);
+        } else if (evidence instanceof Evidence.Option option) {
+            add(option.part());
+        } else {
+            types.addAll(leaf(evidence));
+        }
+    }
+
+    private static List<Class<? extends RecordFact>> leaf(Evidence leaf) {
+        if (leaf instanceof Evidence.Time || leaf instanceof Evidence.Log) {
+            return List.of(RecordFact.Logged.class);
+        }
+        if (leaf instanceof Evidence.Subjects) {
+            return List.of(RecordFact.Logged.class, RecordFact.Read.class, RecordFact.Worked.class);
+        }
+        if (leaf instanceof Evidence.Filing || leaf instanceof Evidence.Approval) {
+            return List.of(RecordFact.Filed.class);
+        }
+        if (leaf instanceof Evidence.Document) {
+            return List.of(RecordFact.Kept.class);
+        }
+        if (leaf instanceof Evidence.Samples) {
+            return List.of(RecordFact.Worked.class);
+        }
+        if (leaf instanceof Evidence.Readings) {
+            return List.of(RecordFact.Read.class);
+        }
+        if (leaf instanceof Evidence.Test) {
+            return List.of(RecordFact.Tested.class);
+        }
+        if (leaf instanceof Evidence.Evaluation) {
+            return List.of(RecordFact.Evaluated.class);
+        }
+        if (leaf instanceof Evidence.HealthPaper) {
+            return List.of(RecordFact.Healthy.class);
+        }
+        if (leaf instanceof Evidence.Visits) {
+            return List.of(RecordFact.Visited.class, RecordFact.Logged.class);
+        }
+        return List.of();
+    }
+}

@@ -1,0 +1,48 @@
+package org.hearthrule.rules;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hearthrule.law.Profile;
+import org.hearthrule.law.Requirement;
+
+/** One line for a duty that the family or its school owes once, whatever the number of children. */
+final class FamilyDuties {
+
+    /** The child whose standing decides: what is pressing comes before what is settled. */
+    private static final Map<Status, Integer> WEIGHT = new EnumMap<>(Map.of(Status.LATE, 0, Status.UNCLEAR, 1,
+            Status.OPEN, 2, Status.THIN, 3, Status.MET, 4, Status.NOT_DUE, 5));
+
+    private FamilyDuties() {
+    }
+
+    static List<Finding> merged(List<Finding> findings, Map<String, Profile> profiles) {
+        Map<String, Requirement> shared = new HashMap<>();
+        for (Profile profile : profiles.values()) {
+            profile.pathways().forEach(pathway -> pathway.asks().stream()
+                    .filter(requirement -> requirement.owedFor() != Requirement.OwedFor.CHILD)
+                    .forEach(requirement -> shared.put(requirement.id(), requirement)));
+        }
+        Map<String, Finding> once = new LinkedHashMap<>();
+        for (Finding finding : findings) {
+            if (!shared.containsKey(finding.requirement())) {
+                once.put(finding.id(), finding);
+                continue;
+            }
+            Finding family = forFamily(finding);
+            once.merge(family.id(), family, (one, other) ->
+                    WEIGHT.get(other.status()) < WEIGHT.get(one.status()) ? other : one);
+        }
+        return new ArrayList<>(once.values());
+    }
+
+    private static Finding forFamily(Finding f) {
+        String id = f.requirement() + "/family" + f.id().substring(f.id().lastIndexOf('/'));
+        return new Finding(id, f.requirement(), f.jurisdiction(), f.pathway(), null, null, f.kind(), f.title(), f.year(),
+                f.status(), f.due(), f.dueNote(), f.opens(), f.theirs(), f.why(), f.next(), f.counted(), f.records(),
+                f.arithmetic(), f.wouldChange(), f.rules(), f.cites(), f.confirmWith());
+    }
+}

@@ -1,0 +1,190 @@
+package org.hearthrule.rules;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.hearthrule.law.Pathway;
+import org.hearthrule.law.Profile;
+import org.hearthrule.law.Requirement;
+import org.hearthrule.law.RequirementKind;
+import org.hearthrule.records.AnsweredDoubt;
+import org.hearthrule.records.Book;
+
+/** Turns what a run of the rules left into findings, in a stable order, with what does not apply and why. */
+final class Findings {
+
+    private final Book book;
+    private final LocalDate today;
+    private final Map<String, Profile> profiles;
+    private final Judge.Outcome outcome;
+    private final Map<String, Map<String, Claim>> claims = new HashMap<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    Findings(Book book, LocalDate today, Map<String, Profile> profiles, Judge.Outcome outcome) {
+        this.book = book;
+        this.today = today;
+        this.profiles = profiles;
+        this.outcome = outcome;
+        for (Claim claim : outcome.verdicts().keySet()) {
+            claims.computeIfAbsent(claim.requirement().id(), id -> new HashMap<>()).put(key(claim.situation(), claim.occasion()), claim);
+        }
+    }
+
+    private static String key(Situation situation, Occasion occasion) {
+        return situation.studentId() + " " + situation.year().label() + " " + occasion.key();
+    }
+
+    List<Finding> all() {
+        for (Situation situation : outcome.situations()) {
+            for (Requirement requirement : situation.pathway().asks()) {
+                if (!worthSaying(requirement, situation)) {
+                    continue;
+                }
+                for (Occasion occasion : situation.occasions(requirement)) {
+                    Claim claim = claims.getOrDefault(requirement.id(), Map.of()).get(key(situation, occasion));
+                    if (claim == null) {
+                        addNotDue(requirement, situation, occasion);
+                    } else {
+                        add(claim);
+                    }
+                }
+            }
+        }
+        List<Finding> merged = FamilyDuties.merged(findings, profiles);
+        for (Profile profile : profiles.values()) {
+            merged.addAll(aboutLaw(profile));
+        }
+        outcome.doubts().stream().sorted(Comparator.comparing(RecordDoubt::student).thenComparing(RecordDoubt::rule)
+                .thenComparing(RecordDoubt::about)).forEach(doubt -> merged.add(RecordFindings.of(doubt, book, outcome.situations())));
+        return merged;
+    }
+
+    /**
+     * A one-time duty is told once, in the first year looked at. Of last year only papers, tests and the like are still
+     * told once a quarter of a year has passed; of next year only what already has its day.
+     */
+    private boolean worthSaying(Requirement requirement, Situation situation) {
+        boolean thisYear = situation.year().holds(today);
+        if (requirement.recurs().each() == Requirement.Recurs.Each.ONCE) {
+            return situation == firstOf(situation);
+        }
+        boolean past = situation.year().end().isBefore(today);
+        if (past) {
+            boolean recent = !today.isAfter(situation.year().end().plusDays(92));
+            return recent || switch (requirement.kind()) {
+                case FILE, APPROVAL, ASSESS, HEALTH, STEP -> true;
+                default -> false;
+            };
+        }
+        return thisYear || situation.occasions(requirement).stream()
+                .anyMatch(occasion -> occasion.due().date() != null && !occasion.applies().isNo()
+                        && comesNext(requirement));
+    }
+
+    private static boolean comesNext(Requirement requirement) {
+        return switch (requirement.kind()) {
+            case FILE, APPROVAL, HEALTH, STEP -> true;
+            default -> false;
+        };
+    }
+
+    private Situation firstOf(Situation situation) {
+        return outcome.situations().stream().filter(other -> other.placement() == situation.placement()).findFirst().orElseThrow();
+    }
+
+    private void addNotDue(Requirement requirement, Situation situation, Occasion occasion) {
+        if (!situation.year().holds(today)) {
+            return;
+        }
+        findings.add(finding(requirement, situation, occasion, Status.NOT_DUE, null, occasion.due().note(),
+                List.of(occasion.applies().reason()), null, null, List.of(requirement.id()),
+                List.of(Say.it("change.not-due"))));
+    }
+
+    private void add(Claim claim) {
+        Verdict verdict = outcome.verdicts().get(claim);
+        List<Remark> remarks = outcome.remarks().getOrDefault(claim, List.of());
+        List<String> rules = new ArrayList<>(List.of(claim.requirement().id(), verdict.rule()));
+        remarks.forEach(remark -> rules.add(remark.rule()));
+        List<String> why = Reasons.of(claim, verdict, remarks);
+        findings.add(finding(claim.requirement(), claim.situation(), claim.occasion(), verdict.status(), claim.due(),
+                claim.occasion().due().note(), why, Reasons.next(claim, verdict), claim.shown(), rules,
+                Reasons.wouldChange(claim, verdict)));
+    }
+
+    private Finding finding(Requirement requirement, Situation situation, Occasion occasion, Status status, LocalDate due,
+                            String dueNote, List<String> why, String next, Shown shown, List<String> rules,
+                            List<String> wouldChange) {
+        String id = requirement.id() + "/" + situation.studentId() + "/" + occasion.key();
+        LocalDate day = occasion.due().isMissing() ? null : due;
+        return new Finding(id, requirement.id(), situation.profile().code().toLowerCase(Locale.ROOT),
+                situation.pathway().slug(), situation.studentId(), situation.student().name(), requirement.kind(),
+                requirement.title(), situation.year().label(), status, day, day == null && dueNote == null
+                ? Say.it("due.none") : dueNote, occasion.due().opens(), Claim.theirs(requirement), why, next,
+                shown == null ? Map.of() : shown.counted(), shown == null ? List.of() : shown.records(),
+                shown == null ? List.of() : shown.sums(), wouldChange, rules, requirement.cites(), requirement.confirmWith());
+    }
+
+    /** Doubts, announced changes and what is not asked, for the pathways in use. */
+    private List<Finding> aboutLaw(Profile profile) {
+        List<Finding> found = new ArrayList<>();
+        String code = profile.code().toLowerCase(Locale.ROOT);
+        List<Pathway> inUse = outcome.situations().stream().filter(s -> s.profile() == profile && s.year().holds(today))
+                .map(Situation::pathway).distinct().toList();
+        for (Profile.Doubt doubt : profile.doubts()) {
+            if (touches(doubt, profile, inUse)) {
+                found.add(doubt(doubt, code, profile));
+            }
+        }
+        for (Profile.Announced announced : profile.announced()) {
+            String note = announced.from() == null ? Say.it("validity.announced")
+                    : Say.it("validity.announced-from", announced.from());
+            found.add(law(code + "/announced/" + (profile.announced().indexOf(announced) + 1), code, null, RequirementKind.STANDARD,
+                    announced.what(), Status.NOT_DUE, note, List.of(announced.what()), null, announced.cite(), profile.confirmWith()));
+        }
+        for (Pathway pathway : inUse) {
+            for (Pathway.NotAsked notAsked : pathway.doesNotAsk()) {
+                if (notAsked.validity().inForceOn(today)) {
+                    found.add(law(notAsked.id(), code, pathway.slug(), RequirementKind.NOT_REQUIRED, notAsked.what(),
+                            Status.NOT_DUE, Say.it("not-asked.due"), List.of(Say.it("not-asked.why")), null, notAsked.cite(),
+                            profile.confirmWith()));
+                }
+            }
+        }
+        return found;
+    }
+
+    private static boolean touches(Profile.Doubt doubt, Profile profile, List<Pathway> inUse) {
+        if (inUse.isEmpty()) {
+            return false;
+        }
+        if (doubt.on().isEmpty()) {
+            return true;
+        }
+        return inUse.stream().anyMatch(pathway -> doubt.on().stream().anyMatch(id -> id.startsWith(pathway.id() + "/")));
+    }
+
+    private Finding doubt(Profile.Doubt doubt, String code, Profile profile) {
+        for (AnsweredDoubt answer : book.answers()) {
+            if (answer.doubt().equals(doubt.id())) {
+                String said = Say.it("doubt.answered", answer.from(), answer.date(), answer.answer());
+                return law(doubt.id(), code, null, RequirementKind.STANDARD, doubt.about(), Status.MET,
+                        Say.it("due.none"), List.of(said), null, doubt.cite(), doubt.ask());
+            }
+        }
+        return law(doubt.id(), code, null, RequirementKind.STANDARD, doubt.about(), Status.UNCLEAR, Say.it("due.none"),
+                List.of(Say.it("doubt.open")), Say.it("doubt.ask", doubt.ask()), doubt.cite(), doubt.ask());
+    }
+
+    private static Finding law(String id, String code, String pathway, RequirementKind kind, String title, Status status,
+                               String dueNote, List<String> why, String next, org.hearthrule.law.Cite cite, String confirmWith) {
+        return new Finding(id, id, code, pathway, null, null, kind, title, null, status, null, dueNote, null, false, why,
+                next, new LinkedHashMap<>(), List.of(), List.of(), List.of(), List.of(id),
+                cite == null ? List.of() : List.of(cite), confirmWith);
+    }
+}

@@ -1,0 +1,182 @@
+package org.hearthrule.rules;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hearthrule.law.Requirement;
+import org.hearthrule.law.RequirementKind;
+import org.hearthrule.records.BookEvent;
+import org.hearthrule.records.Placement;
+import org.hearthrule.records.Student;
+import org.hearthrule.records.YearRecords;
+import org.hearthrule.terms.EventKind;
+
+/**
+ * The dated happenings of a situation: those written down as such, and those that other records tell of (a placement,
+ * a former school, an answer to a paper).
+ */
+final class Happenings {
+
+    private final Situation situation;
+    private final Map<EventKind, List<LocalDate>> known = new EnumMap<>(EventKind.class);
+
+    Happenings(Situation situation) {
+        this.situation = situation;
+    }
+
+    /** @return every day of this kind, in order, whatever the year */
+    List<LocalDate> days(EventKind kind) {
+        List<LocalDate> days = known.get(kind);
+        if (days == null) {
+            days = new ArrayList<>(new java.util.TreeSet<>(collect(kind)));
+            known.put(kind, days);
+        }
+        return days;
+    }
+
+    /** @return days of this kind that lie in the situation's year */
+    List<LocalDate> daysInYear(EventKind kind) {
+        return days(kind).stream().filter(situation.year()::holds).toList();
+    }
+
+    /** @return the day that a duty of this year hangs on: the last one up to the year's end */
+    Optional<LocalDate> day(EventKind kind) {
+        LocalDate found = null;
+        for (LocalDate day : days(kind)) {
+            if (!day.isAfter(situation.year().end()) && (!yearly(kind) || !day.isBefore(situation.year().start().minusDays(90)))) {
+                found = day;
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+
+    /** Kinds that come anew each year: an old one must not stand in for this year's. */
+    private static boolean yearly(EventKind kind) {
+        return switch (kind) {
+            case SCHOOL_FIRST_DAY, SCHOOL_LAST_DAY, YEAR_FIRST_DAY, YEAR_LAST_DAY, TERM_START, TERM_END, NOTICE_SENT,
+                    PLAN_SENT, REPORT_SENT, NOTICE_RECEIVED, PLAN_RECEIVED, MATERIALS_RECEIVED, ANSWER_RECEIVED,
+                    DEFICIENCY_RECEIVED, REQUEST_RECEIVED, TEST_GIVEN, TEST_RESULT, CERTIFIED_LETTER_RECEIVED -> true;
+            default -> false;
+        };
+    }
+
+    private List<LocalDate> collect(EventKind kind) {
+        List<LocalDate> days = new ArrayList<>();
+        for (BookEvent event : situation.book().events()) {
+            if (event.kind() == kind && (event.students().isEmpty() || event.students().contains(situation.studentId()))) {
+                days.add(event.date());
+            }
+        }
+        switch (kind) {
+            case PROGRAM_START -> days.add(situation.programStart());
+            case DUTY_BEGINS -> CompulsoryAge.begins(situation).ifPresent(
+                    bound -> days.add(bound.isAfter(situation.programStart()) ? bound : situation.programStart()));
+            case STOPPED -> ended(days, null);
+            case ENTERED_SCHOOL -> ended(days, "entered-school");
+            case MOVED_IN -> movedIn(days);
+            case LEFT_SCHOOL -> leftSchool(days);
+            case SCHOOL_FIRST_DAY -> addIfKnown(days, situation.calendar().schoolFirstDay());
+            case SCHOOL_LAST_DAY -> addIfKnown(days, situation.calendar().schoolLastDay());
+            case YEAR_FIRST_DAY -> addIfKnown(days, situation.calendar().firstDay());
+            case YEAR_LAST_DAY -> addIfKnown(days, situation.calendar().lastDay());
+            case TERM_START -> situation.calendar().terms().forEach(term -> days.add(term.from()));
+            case TERM_END -> situation.calendar().terms().forEach(term -> days.add(term.to()));
+            default -> fromPapers(kind, days);
+        }
+        return days;
+    }
+
+    private void fromPapers(EventKind kind, List<LocalDate> days) {
+        String notice = firstPaper();
+        for (YearRecords year : situation.book().years().values()) {
+            for (YearRecords.Filing filing : year.filings()) {
+                if (!filing.students().isEmpty() && !filing.students().contains(situation.studentId())) {
+                    continue;
+                }
+                if (kind == EventKind.NOTICE_SENT && filing.paper().equals(notice)
+                        || kind == EventKind.PLAN_SENT && filing.paper().contains("plan")
+                        || kind == EventKind.REPORT_SENT && filing.paper().contains("report")) {
+                    addIfKnown(days, filing.sent());
+                }
+                for (YearRecords.Answer answer : filing.answers()) {
+                    if (matches(kind, answer.kind(), filing.paper())) {
+                        addIfKnown(days, answer.date());
+                    }
+                }
+            }
+            if (kind == EventKind.TEST_GIVEN) {
+                for (YearRecords.TestTaken test : year.tests()) {
+                    if (test.student().equals(situation.studentId())) {
+                        addIfKnown(days, test.date());
+                    }
+                }
+            }
+            if (kind == EventKind.REQUEST_RECEIVED) {
+                for (YearRecords.Request request : year.requests()) {
+                    if (request.students().isEmpty() || request.students().contains(situation.studentId())) {
+                        addIfKnown(days, request.date());
+                    }
+                }
+            }
+        }
+    }
+
+    private static boolean matches(EventKind kind, String answer, String paper) {
+        return switch (answer) {
+            case "received" -> kind == EventKind.NOTICE_RECEIVED || kind == EventKind.PLAN_RECEIVED && paper.contains("plan");
+            case "materials" -> kind == EventKind.MATERIALS_RECEIVED;
+            case "approved" -> kind == EventKind.APPROVED;
+            case "refused" -> kind == EventKind.REFUSED;
+            case "deficiency" -> kind == EventKind.DEFICIENCY_RECEIVED;
+            case "answered" -> kind == EventKind.ANSWER_RECEIVED;
+            default -> false;
+        };
+    }
+
+    /** The first paper a pathway asks for is its notice. */
+    String firstPaper() {
+        for (Requirement requirement : situation.pathway().asks()) {
+            if (requirement.kind() == RequirementKind.FILE
+                    && requirement.shows() instanceof org.hearthrule.law.Evidence.Filing filing) {
+                return filing.paper();
+            }
+        }
+        return null;
+    }
+
+    private void ended(List<LocalDate> days, String why) {
+        Placement placement = situation.placement();
+        if (placement.to() != null && (why == null || why.equals(placement.ended()))) {
+            days.add(placement.to());
+        }
+    }
+
+    private void movedIn(List<LocalDate> days) {
+        for (Placement other : situation.book().placements()) {
+            if (other.student().equals(situation.studentId()) && "moved".equals(other.ended()) && other.to() != null
+                    && other.to().isBefore(situation.placement().from())
+                    && !other.to().isBefore(situation.placement().from().minusDays(60))) {
+                days.add(situation.placement().from());
+            }
+        }
+    }
+
+    private void leftSchool(List<LocalDate> days) {
+        if (situation.student().schools() != null) {
+            for (Student.FormerSchool school : situation.student().schools()) {
+                if (!school.kind().equals("home-program")) {
+                    addIfKnown(days, school.to());
+                }
+            }
+        }
+    }
+
+    private static void addIfKnown(List<LocalDate> days, LocalDate day) {
+        if (day != null) {
+            days.add(day);
+        }
+    }
+}

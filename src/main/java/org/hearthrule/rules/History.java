@@ -1,0 +1,51 @@
+package org.hearthrule.rules;
+
+import org.hearthrule.law.Condition;
+import org.hearthrule.law.Evidence;
+import org.hearthrule.law.Requirement;
+import org.hearthrule.records.YearRecords;
+
+/** What an earlier school year holds. */
+final class History {
+
+    private History() {
+    }
+
+    /**
+     * @return yes when the earlier year holds a test or evaluation by that method, or a paper when {@code was} is
+     *     {@code met}; no when it holds none, or when the program had not begun; unknown when its file is missing
+     */
+    static Truth was(Condition.History rule, Situation situation) {
+        String label = situation.year().plus(-rule.yearsAgo()).fileLabel();
+        if (situation.yearOfProgram() <= rule.yearsAgo()) {
+            return Truth.no(Say.it("history.not-begun", label));
+        }
+        YearRecords records = situation.book().years().get(label);
+        if (records == null) {
+            return Truth.unknown(Say.it("history.no-file", label), Say.it("history.ask", label));
+        }
+        return switch (rule.was()) {
+            case "met" -> filed(rule.requirement(), situation, records, label);
+            case "missing" -> filed(rule.requirement(), situation, records, label).negated();
+            default -> method(rule.was(), situation, records, label);
+        };
+    }
+
+    private static Truth method(String method, Situation situation, YearRecords records, String label) {
+        String child = situation.studentId();
+        boolean used = records.tests().stream().anyMatch(test -> test.student().equals(child) && test.method().equals(method))
+                || records.evaluations().stream().anyMatch(e -> e.student().equals(child) && e.method().equals(method))
+                || records.choices().stream().anyMatch(choice -> method.equals(choice.value())
+                && (choice.student() == null || choice.student().equals(child)));
+        String words = method.replace('-', ' ');
+        return used ? Truth.yes(Say.it("history.used", words, label)) : Truth.no(Say.it("history.not-used", words, label));
+    }
+
+    private static Truth filed(String localId, Situation situation, YearRecords records, String label) {
+        Requirement requirement = situation.requirement(localId).orElse(null);
+        String paper = requirement != null && requirement.shows() instanceof Evidence.Filing filing ? filing.paper() : localId;
+        boolean sent = records.filings().stream().anyMatch(filing -> filing.paper().equals(paper)
+                && (filing.students().isEmpty() || filing.students().contains(situation.studentId())));
+        return sent ? Truth.yes(Say.it("history.sent", label)) : Truth.no(Say.it("history.not-sent", label));
+    }
+}

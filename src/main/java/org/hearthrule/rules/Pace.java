@@ -1,0 +1,87 @@
+package org.hearthrule.rules;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.Locale;
+import org.hearthrule.law.Evidence;
+
+/** The pace needed to reach a minimum of time. A day of the week here is Monday to Friday. */
+final class Pace {
+
+    private Pace() {
+    }
+
+    /** @return a sentence, or an empty text when there is nothing to go by */
+    static String of(Claim claim) {
+        for (Evidence part : leaves(claim.requirement().shows())) {
+            Evidence.Time time = (Evidence.Time) part;
+            String key = time.measure().name().toLowerCase(Locale.ROOT);
+            if (claim.shown().counted().get(key) instanceof BigDecimal reached
+                    && claim.shown().counted().get(key + "-asked") instanceof BigDecimal asked
+                    && reached.compareTo(asked) < 0 && reached.signum() > 0) {
+                return sentence(claim, key, reached, asked);
+            }
+        }
+        return "";
+    }
+
+    private static java.util.List<Evidence> leaves(Evidence evidence) {
+        if (evidence instanceof Evidence.Time) {
+            return java.util.List.of(evidence);
+        }
+        if (evidence instanceof Evidence.Option option) {
+            return leaves(option.part());
+        }
+        if (evidence instanceof Evidence.AnyOf any) {
+            return any.parts().stream().flatMap(part -> leaves(part).stream()).toList();
+        }
+        return evidence instanceof Evidence.AllOf all
+                ? all.parts().stream().flatMap(part -> leaves(part).stream()).toList() : java.util.List.of();
+    }
+
+    private static String sentence(Claim claim, String unit, BigDecimal reached, BigDecimal asked) {
+        LocalDate today = claim.situation().today();
+        BigDecimal lack = asked.subtract(reached);
+        int past = weekdays(claim.situation().firstDay(), today);
+        int left = weekdays(today.plusDays(1), claim.due());
+        if (past == 0) {
+            return "";
+        }
+        int needed = lack.multiply(BigDecimal.valueOf(past)).divide(reached, 0, RoundingMode.UP).intValue();
+        if (needed <= left) {
+            return Say.it("pace.reached", lack.toPlainString(), unit, claim.due(), weekdayAfter(today, needed));
+        }
+        if (left == 0) {
+            return Say.it("pace.none-left", lack.toPlainString(), unit);
+        }
+        BigDecimal perWeek = lack.multiply(BigDecimal.valueOf(5)).divide(BigDecimal.valueOf(left), 1, RoundingMode.UP);
+        return Say.it("pace.faster", lack.toPlainString(), unit, claim.due(), perWeek.toPlainString());
+    }
+
+    private static int weekdays(LocalDate from, LocalDate to) {
+        int count = 0;
+        for (LocalDate day = from; !day.isAfter(to); day = day.plusDays(1)) {
+            if (isWeekday(day)) {
+                count++;
+            }
+        }
+        return count;
+    }
+
+    private static LocalDate weekdayAfter(LocalDate day, int count) {
+        LocalDate at = day;
+        for (int left = count; left > 0;) {
+            at = at.plusDays(1);
+            if (isWeekday(at)) {
+                left--;
+            }
+        }
+        return at;
+    }
+
+    private static boolean isWeekday(LocalDate day) {
+        return day.getDayOfWeek() != DayOfWeek.SATURDAY && day.getDayOfWeek() != DayOfWeek.SUNDAY;
+    }
+}

@@ -1,0 +1,37 @@
+package org.hearthrule.rules;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.hearthrule.law.RequirementKind;
+import org.hearthrule.records.Book;
+
+/** Findings about the records themselves: they cite no law. */
+final class RecordFindings {
+
+    private RecordFindings() {
+    }
+
+    static Finding of(RecordDoubt doubt, Book book, List<Situation> situations) {
+        Situation situation = situations.stream().filter(s -> s.studentId().equals(doubt.student())).findFirst().orElse(null);
+        String name = book.student(doubt.student()).map(student -> student.name()).orElse(doubt.student());
+        Map<String, Object> counted = new LinkedHashMap<>();
+        if (!doubt.records().isEmpty()) {
+            counted.put("records", doubt.records().size());
+        }
+        String about = doubt.about().isEmpty() ? "all" : slug(doubt.about());
+        String rule = "records/" + slug(doubt.rule());
+        return new Finding(rule + "/" + doubt.student() + "/" + about, rule,
+                situation == null ? null : situation.profile().code().toLowerCase(Locale.ROOT),
+                situation == null ? null : situation.pathway().slug(), doubt.student(), name, RequirementKind.RECORD,
+                doubt.rule(), null, doubt.status(), null, Say.it("due.none"), null, false, List.of(doubt.sentence()),
+                doubt.next(), counted, doubt.records(), List.of(), List.of(), List.of(doubt.rule()), List.of(),
+                situation == null ? null : situation.profile().confirmWith());
+    }
+
+    private static String slug(String words) {
+        return words.toLowerCase(Locale.ROOT).replace(',', ' ').replace('(', ' ').replace(')', ' ').strip()
+                .replaceAll("\\s+", "-");
+    }
+}

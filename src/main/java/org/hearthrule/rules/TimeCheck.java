@@ -1,0 +1,259 @@
+package org.hearthrule.rules;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.temporal.WeekFields;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.hearthrule.law.Evidence;
+import org.hearthrule.law.Period;
+import org.hearthrule.law.Requirement;
+import org.hearthrule.records.YearRecords;
+import org.hearthrule.terms.Grades;
+import org.hearthrule.terms.Subjects;
+
+/** Counts days, hours, weeks or months of instruction from the log. */
+final class TimeCheck {
+
+    private static final BigDecimal HOUR = BigDecimal.valueOf(60);
+
+    private final Requirement requirement;
+    private final Situation situation;
+    private final List<RecordFact> facts;
+
+    TimeCheck(Requirement requirement, Situation situation, List<RecordFact> facts) {
+        this.requirement = requirement;
+        this.situation = situation;
+        this.facts = facts;
+    }
+
+    /** Minutes a day, and what could not be told. */
+    private static final class Tally {
+        private final TreeMap<LocalDate, Integer> minutes = new TreeMap<>();
+        private final List<RecordRef> records = new ArrayList<>();
+        private int unsaidMinutes;
+        private String unsaid;
+
+        private int total() {
+            int sum = 0;
+            for (int day : minutes.values()) {
+                sum += day;
+            }
+            return sum;
+        }
+    }
+
+    Shown check(Evidence.Time time) {
+        Optional<BigDecimal> amount = amount(time);
+        if (amount.isEmpty()) {
+            String name = situation.student().name();
+            return Shown.unknown(Map.of(), List.of(), null, Say.it("grade.unknown-level", name, situation.year().label()),
+                    Say.it("grade.ask", name, situation.year().label()));
+        }
+        if (time.per() != null && time.per() != Period.YEAR) {
+            return inEach(time, amount.get());
+        }
+        LocalDate last = earlier(situation.today(), situation.lastDay());
+        Tally tally = tally(time, countFrom(), last);
+        return judged(time, amount.get(), tally, last);
+    }
+
+    private Optional<BigDecimal> amount(Evidence.Time time) {
+        if (time.amount().containsKey("")) {
+            return Optional.of(time.amount().get(""));
+        }
+        Optional<Integer> grade = situation.grade();
+        for (Map.Entry<String, BigDecimal> level : time.amount().entrySet()) {
+            Grades grades = situation.profile().levels().get(level.getKey());
+            if (grade.isPresent() && grades != null && grades.holds(grade.get())) {
+                return Optional.of(level.getValue());
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** In the first year of a program a law may count only from the day its paper was sent. */
+    private LocalDate countFrom() {
+        LocalDate first = situation.firstDay();
+        if (requirement.countsFrom() == null || situation.yearOfProgram() > 1) {
+            return first;
+        }
+        LocalDate sent = null;
+        for (RecordFact fact : facts) {
+            if (fact instanceof RecordFact.Filed filed && filed.filing().paper().equals(requirement.countsFrom())
+                    && filed.date() != null && filed.year().equals(situation.year().fileLabel())
+                    && (sent == null || filed.date().isBefore(sent))) {
+                sent = filed.date();
+            }
+        }
+        return sent != null && sent.isAfter(first) ? sent : first;
+    }
+
+    private Tally tally(Evidence.Time time, LocalDate from, LocalDate to) {
+        Tally tally = new Tally();
+        for (RecordFact fact : facts) {
+            if (fact instanceof RecordFact.Logged logged && counts(time, logged.entry(), from, to, tally)) {
+                tally.minutes.merge(logged.date(), logged.entry().minutes(), Integer::sum);
+                tally.records.add(logged.ref());
+            }
+        }
+        if (time.dayHours() != null) {
+            tally.minutes.values().removeIf(day -> hours(day).compareTo(time.dayHours()) < 0);
+        }
+        return tally;
+    }
+
+    private boolean counts(Evidence.Time time, YearRecords.LogEntry entry, LocalDate from, LocalDate to, Tally tally) {
+        boolean inTime = time.over() == null ? !entry.date().isBefore(from) && !entry.date().isAfter(to)
+                : !entry.date().isAfter(to) && inGrades(time.over(), entry.date());
+        if (!inTime || entry.minutes() <= 0 || !subjectCounts(time.of(), entry, tally)) {
+            return false;
+        }
+        if (time.at() == null || time.at().equals(entry.place())) {
+            return true;
+        }
+        if (entry.place() == null) {
+            tally.unsaidMinutes += entry.minutes();
+            tally.unsaid = Say.it("time.place-unsaid", time.at());
+        }
+        return false;
+    }
+
+    private static boolean subjectCounts(List<String> of, YearRecords.LogEntry entry, Tally tally) {
+        if (of.isEmpty()) {
+            return true;
+        }
+        if (Boolean.FALSE.equals(entry.core()) && of.contains("core")) {
+            return false;
+        }
+        if (Boolean.TRUE.equals(entry.core()) && of.contains("core")) {
+            return true;
+        }
+        for (String asked : of) {
+            for (String subject : entry.subjects()) {
+                if (Subjects.shows(subject, asked)) {
+                    return true;
+                }
+            }
+        }
+        if (of.contains("core") && of.size() == 1) {
+            tally.unsaidMinutes += entry.minutes();
+            tally.unsaid = Say.it("time.core-unsaid");
+        }
+        return false;
+    }
+
+    private boolean inGrades(Grades grades, LocalDate day) {
+        ProgramYear year = ProgramYear.holding(situation.pathway().year(), day);
+        return situation.gradeIn(year).filter(grades::holds).isPresent();
+    }
+
+    private Shown judged(Evidence.Time time, BigDecimal amount, Tally tally, LocalDate last) {
+        BigDecimal reached = reached(time.measure(), tally.minutes);
+        String unit = unit(time);
+        Map<String, Object> counted = new LinkedHashMap<>();
+        counted.put(key(time), reached);
+        counted.put(key(time) + "-asked", amount);
+        String sum = Say.it("time.sum", reached.toPlainString(), unit, tally.records.size(), amount.toPlainString());
+        boolean enough = reached.compareTo(amount) >= 0;
+        if (enough && time.meanHours() != null) {
+            return mean(time, amount, tally, counted, sum);
+        }
+        if (enough) {
+            return Shown.yes(tally.minutes.isEmpty() ? null : tally.minutes.lastKey(), counted, tally.records, sum);
+        }
+        String lack = Say.it("time.lack", reached.toPlainString(), amount.toPlainString(), unit,
+                amount.subtract(reached).toPlainString());
+        if (tally.unsaid != null && reached.add(hours(tally.unsaidMinutes)).compareTo(amount) >= 0) {
+            return Shown.unknown(counted, tally.records, sum, lack, tally.unsaid);
+        }
+        boolean over = !last.isBefore(situation.year().end());
+        if (over && time.yardstick() == Evidence.Time.Yardstick.SUBSTANTIAL) {
+            return Shown.unknown(counted, tally.records, sum, lack,
+                    Say.it("time.substantial", amount.toPlainString(), unit, situation.profile().confirmWith()));
+        }
+        return Shown.no(counted, tally.records, sum, lack);
+    }
+
+    /** An average over the days: certain above days times hours, certain failure below, unclear between. */
+    private Shown mean(Evidence.Time time, BigDecimal amount, Tally tally, Map<String, Object> counted, String sum) {
+        BigDecimal hours = hours(tally.total());
+        BigDecimal need = time.meanHours().multiply(amount);
+        counted.put("hours", hours);
+        counted.put("hours-asked", need);
+        if (hours.compareTo(time.meanHours().multiply(BigDecimal.valueOf(tally.minutes.size()))) >= 0) {
+            return Shown.yes(tally.minutes.lastKey(), counted, tally.records, sum);
+        }
+        String lack = Say.it("time.mean", time.meanHours().toPlainString(), hours.toPlainString(), tally.minutes.size());
+        return hours.compareTo(need) < 0 ? Shown.no(counted, tally.records, sum, lack)
+                : Shown.unknown(counted, tally.records, sum, lack,
+                Say.it("time.mean-question", situation.profile().confirmWith()));
+    }
+
+    private Shown inEach(Evidence.Time time, BigDecimal amount) {
+        List<YearRecords.Stretch> stretches = Stretches.of(time.per(), situation);
+        String per = time.per().name().toLowerCase(Locale.ROOT);
+        if (stretches.isEmpty()) {
+            return Shown.unknown(Map.of(), List.of(), null, Say.it("time.no-stretch", per), Say.it("time.ask-stretch", per));
+        }
+        List<Shown> parts = new ArrayList<>();
+        int number = 1;
+        for (YearRecords.Stretch stretch : stretches) {
+            LocalDate last = earlier(situation.today(), stretch.to());
+            Tally tally = tally(time, stretch.from(), last);
+            BigDecimal reached = reached(time.measure(), tally.minutes);
+            Map<String, Object> counted = new LinkedHashMap<>();
+            counted.put(per + "-" + number, reached);
+            String sum = Say.it("time.sum-in", per, number, reached.toPlainString(), unit(time), amount.toPlainString());
+            parts.add(reached.compareTo(amount) >= 0 ? Shown.yes(null, counted, tally.records, sum)
+                    : Shown.no(counted, tally.records, sum, Say.it("time.lack-in", per, number, reached.toPlainString(),
+                    amount.toPlainString(), unit(time))));
+            number++;
+        }
+        return Shown.all(parts);
+    }
+
+    private static BigDecimal reached(Evidence.Time.Measure measure, TreeMap<LocalDate, Integer> minutes) {
+        return switch (measure) {
+            case DAYS -> BigDecimal.valueOf(minutes.size());
+            case HOURS -> {
+                int sum = 0;
+                for (int day : minutes.values()) {
+                    sum += day;
+                }
+                yield hours(sum);
+            }
+            case WEEKS -> BigDecimal.valueOf(minutes.keySet().stream()
+                    .map(day -> day.with(WeekFields.ISO.dayOfWeek(), 1)).distinct().count());
+            case MONTHS -> BigDecimal.valueOf(minutes.keySet().stream().map(YearMonth::from).distinct().count());
+        };
+    }
+
+    /** Hours cut, not rounded, to a tenth: a figure shown must never be more than what was done. */
+    private static BigDecimal hours(int minutes) {
+        BigDecimal hours = BigDecimal.valueOf(minutes).divide(HOUR, 1, RoundingMode.DOWN).stripTrailingZeros();
+        return hours.scale() < 0 ? hours.setScale(0) : hours;
+    }
+
+    private static String unit(Evidence.Time time) {
+        String unit = time.measure().name().toLowerCase(Locale.ROOT);
+        String of = time.of().isEmpty() ? "" : Say.it("time.of-core");
+        return unit + of + (time.at() == null ? "" : Say.it("time.at", time.at()));
+    }
+
+    private static String key(Evidence.Time time) {
+        return (time.of().isEmpty() ? "" : "core-") + time.measure().name().toLowerCase(Locale.ROOT)
+                + (time.at() == null ? "" : "-at-" + time.at());
+    }
+
+    private static LocalDate earlier(LocalDate one, LocalDate other) {
+        return one.isBefore(other) ? one : other;
+    }
+}
