@@ -10,12 +10,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
+import org.hearthrule.law.Requirement;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Placement;
 import org.hearthrule.records.Student;
 import org.hearthrule.rules.Finding;
 import org.hearthrule.rules.Judgement;
-import org.hearthrule.terms.Binding;
 
 /**
  * What a family's records show on a day, line by line, in the order in which it is read.
@@ -43,27 +43,21 @@ public record Checklist(LocalDate asOf, String family, List<Follows> follows, Li
 
     /** @return the checklist of a book that was judged */
     public static Checklist of(Judgement judgement, Book book) {
-        Map<String, Binding> bindings = bindings(judgement.profiles());
+        Map<String, Requirement> asked = asked(judgement.profiles());
         List<Line> lines = judgement.findings().stream()
-                .map(finding -> Line.of(finding, binding(finding, bindings), judgement.asOf()))
+                .map(finding -> Line.of(finding, asked.get(finding.requirement()), judgement.asOf()))
                 .sorted(Line.ORDER).toList();
         return new Checklist(judgement.asOf(), book.familyName(), follows(judgement, book), lines);
     }
 
-    private static Map<String, Binding> bindings(List<Profile> profiles) {
-        Map<String, Binding> bindings = new HashMap<>();
+    private static Map<String, Requirement> asked(List<Profile> profiles) {
+        Map<String, Requirement> asked = new HashMap<>();
         for (Profile profile : profiles) {
             for (Pathway pathway : profile.pathways()) {
-                pathway.asks().forEach(asked -> bindings.put(asked.id(), asked.binding()));
+                pathway.asks().forEach(requirement -> asked.put(requirement.id(), requirement));
             }
         }
-        return bindings;
-    }
-
-    /** The requirement's own; where there is none, that of the first source. */
-    private static Binding binding(Finding finding, Map<String, Binding> bindings) {
-        Binding own = bindings.get(finding.requirement());
-        return own != null || finding.cites().isEmpty() ? own : finding.cites().get(0).source().binding();
+        return asked;
     }
 
     private static List<Follows> follows(Judgement judgement, Book book) {

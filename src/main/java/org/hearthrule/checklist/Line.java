@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import org.hearthrule.law.Cite;
+import org.hearthrule.law.Requirement;
 import org.hearthrule.rules.Finding;
 import org.hearthrule.terms.Basis;
 import org.hearthrule.terms.Binding;
@@ -13,9 +14,9 @@ import org.hearthrule.terms.Binding;
  *
  * @param section where it stands
  * @param finding what it says
- * @param binding how binding the rule is, or null for a check of the records themselves
+ * @param asked   the requirement it speaks of; null for a check of the records, a doubt, what is not asked
  */
-public record Line(Section section, Finding finding, Binding binding) {
+public record Line(Section section, Finding finding, Requirement asked) {
 
     /** By section, day (lines without one last), child (the family first), title and id. */
     static final Comparator<Line> ORDER = Comparator.comparing(Line::section)
@@ -24,8 +25,16 @@ public record Line(Section section, Finding finding, Binding binding) {
             .thenComparing(line -> line.finding.title())
             .thenComparing(line -> line.finding.id());
 
-    static Line of(Finding finding, Binding binding, LocalDate asOf) {
-        return new Line(Section.of(finding, asOf), finding, binding);
+    static Line of(Finding finding, Requirement asked, LocalDate asOf) {
+        return new Line(Section.of(finding, asOf), finding, asked);
+    }
+
+    /** @return how binding the rule is: the requirement's own, else that of the first source, else null */
+    public Binding binding() {
+        if (asked != null) {
+            return asked.binding();
+        }
+        return finding.cites().isEmpty() ? null : finding.cites().get(0).source().binding();
     }
 
     public String id() {

@@ -14,6 +14,7 @@ public final class TextWriter {
     private final Wording wording;
     private final Style style;
     private final Sources sources;
+    private FirstNames firstNames;
 
     public TextWriter(Wording wording, Style style) {
         this.wording = wording;
@@ -27,12 +28,13 @@ public final class TextWriter {
      */
     public String write(Checklist checklist, boolean all) {
         Page page = new Page(style, wording);
+        firstNames = FirstNames.of(checklist);
         head(page, checklist);
         for (Section section : Section.values()) {
             List<Line> lines = checklist.lines(section);
             if (!lines.isEmpty() && (all || !section.onlyOnRequest())) {
                 page.blank().heading(wording.say("section." + section.slug()));
-                lines.forEach(line -> line(page.blank(), line, checklist.asOf()));
+                TextEntry.of(lines).forEach(entry -> entry(page.blank(), entry, checklist.asOf()));
             }
         }
         foot(page, checklist, all);
@@ -68,11 +70,13 @@ public final class TextWriter {
                         && !line.finding().theirs() && !line.finding().due().isBefore(checklist.asOf()))
                 .min(Line.ORDER)
                 .map(line -> first + ' ' + wording.say("checklist.next-date", wording.date(line.finding().due()),
-                        wording.distance(line.finding().due(), checklist.asOf()), title(line.finding())))
+                        wording.distance(line.finding().due(), checklist.asOf()), title(line.finding(),
+                        line.finding().studentName() == null ? List.of() : List.of(line.finding().studentName()))))
                 .orElse(first);
     }
 
-    private void line(Page page, Line line, LocalDate asOf) {
+    private void entry(Page page, TextEntry entry, LocalDate asOf) {
+        Line line = entry.line();
         Finding finding = line.finding();
         boolean late = line.section() == Section.LATE;
         List<String> datesPlain = new ArrayList<>();
@@ -85,7 +89,7 @@ public final class TextWriter {
             datesPlain.add(distance);
             dates.add(distance);
         }
-        page.beside(dates, datesPlain, right(page, line, late));
+        page.beside(dates, datesPlain, right(page, entry, late));
     }
 
     private String day(Finding finding) {
@@ -95,20 +99,21 @@ public final class TextWriter {
         return finding.status() == Status.OPEN ? wording.say("date.none") : "";
     }
 
-    private List<String> right(Page page, Line line, boolean late) {
+    private List<String> right(Page page, TextEntry entry, boolean late) {
+        Line line = entry.line();
         Finding finding = line.finding();
         int columns = style.columns() - Page.DATES;
         List<String> right = new ArrayList<>();
-        page.wrap(title(finding), columns).forEach(text -> right.add(style.bold(text)));
+        page.wrap(title(finding, entry.names()), columns).forEach(text -> right.add(style.bold(text)));
         String word = Shape.of(finding.status(), style.unicode()) + ' ' + wording.say("status." + statusKey(line)) + '.';
-        List<String> found = page.wrap(word + ' ' + found(finding), columns);
+        List<String> found = page.wrap(word + ' ' + found(line), columns);
         right.add((late ? style.accent(word) : style.bold(word)) + found.get(0).substring(word.length()));
         right.addAll(found.subList(1, found.size()));
         if (finding.next() != null) {
             right.addAll(page.wrap(wording.say("line.next", ended(finding.next())), columns));
         }
         page.wrap(source(line), columns).forEach(text -> right.add(style.dim(text)));
-        right.add(style.dim(page.clean(finding.id())));
+        entry.ids().forEach(id -> right.add(style.dim(page.clean(id))));
         return right;
     }
 
@@ -116,15 +121,26 @@ public final class TextWriter {
         return line.section() == Section.NOT_ASKED ? line.section().slug() : line.finding().status().slug();
     }
 
-    private String title(Finding finding) {
-        return finding.studentName() == null ? finding.title()
-                : wording.say("line.title", finding.title(), finding.studentName());
+    private String title(Finding finding, List<String> names) {
+        return names.isEmpty() ? finding.title()
+                : wording.say("line.title", finding.title(), wording.and(names.stream().map(firstNames::of).toList()));
     }
 
-    private String found(Finding finding) {
+    /**
+     * What was found. Remarks on the rule that do not change with the records are left to {@code explain}; so is
+     * everything but the first sentence of what is done.
+     */
+    private String found(Line line) {
+        Finding finding = line.finding();
+        boolean open = finding.status() == Status.OPEN || finding.status() == Status.LATE;
+        String note = line.asked() == null ? null : line.asked().note();
         List<String> sentences = new ArrayList<>();
-        finding.why().forEach(why -> sentences.add(ended(why)));
-        if (finding.dueNote() != null) {
+        for (String why : finding.why()) {
+            if (!why.equals(note) && (sentences.isEmpty() || line.section() != Section.DONE)) {
+                sentences.add(ended(why));
+            }
+        }
+        if (finding.dueNote() != null && open) {
             sentences.add(ended(finding.dueNote()));
         }
         if (finding.opens() != null && finding.status() == Status.OPEN) {
