@@ -123,7 +123,7 @@ final class LeafReader {
     private static void checkSubjects(Fields fields, List<String> of, Scope scope) {
         Node node = fields.optionalNode("of").orElse(null);
         for (int i = 0; i < of.size(); i++) {
-            if (!of.get(i).equals("core") || of.size() > 1) {
+            if (!of.get(i).equals("core")) {
                 scope.checkSubject(Forms.place(node, i), of.get(i));
             }
         }

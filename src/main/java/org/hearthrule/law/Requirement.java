@@ -38,12 +38,14 @@ import org.hearthrule.terms.EventKind;
  * @param basis       weakest reading among the cites
  * @param binding     how binding
  * @param validity    days in force
+ * @param waivedIn    labels of school years in which it was not asked, such as {@code 2019-20}
  */
 public record Requirement(String id, RequirementKind kind, String title, OwedFor owedFor, String by, String to,
                           Ages ages, Condition when, Recurs recurs, Due due, Evidence shows, List<String> states,
                           List<String> attaches, String form, List<String> needs, String group, String countsFrom, Retention keepFor,
                           String next, String note, String question, String ask, String confirmWith,
-                          List<Cite> cites, Basis basis, Binding binding, Validity validity, Place place) {
+                          List<Cite> cites, Basis basis, Binding binding, Validity validity,
+                          List<String> waivedIn, Place place) {
 
     public enum OwedFor { CHILD, FAMILY, SCHOOL }
 

@@ -70,10 +70,12 @@ final class RequirementReader {
         Binding binding = fields.optionalOneOf("binding", Binding.class)
                 .orElse(cites.isEmpty() ? Binding.DISPUTED : cites.get(0).source().binding());
         Validity validity = ValidityReader.read(fields, true, scope);
+        List<String> waivedIn = Forms.texts(fields, "waived-in", scope);
         fields.done();
         return new Requirement(pathwayId.concat("/").concat(localId), kind, title, owedFor, by, to, ages, when, recurs,
                 due == null ? usualDue(kind) : due, shows, states, attaches, form, needs, group, countsFrom, keepFor,
-                next, note, question, ask, confirmWith, cites, basis, binding, validity, entry.key().place());
+                next, note, question, ask, confirmWith, cites, basis, binding, validity, waivedIn,
+                entry.key().place());
     }
 
     private static Due usualDue(RequirementKind kind) {

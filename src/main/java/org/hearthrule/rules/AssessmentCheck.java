@@ -74,7 +74,7 @@ final class AssessmentCheck {
         List<String> questions = new ArrayList<>();
         for (String area : rule.areas()) {
             if (test.scores().stream().noneMatch(score -> score.area().equals(area))) {
-                questions.add(Say.it("test.area-missing", area));
+                lacks.add(Say.it("test.area-missing", area));
             }
         }
         if (!rule.list().isEmpty() && rule.list().stream().noneMatch(name -> sameTest(name, test.name()))) {
@@ -105,7 +105,7 @@ final class AssessmentCheck {
         consent(rule.consent(), evaluation.consent(), questions);
         for (String part : rule.includes()) {
             if (!evaluation.includes().contains(part)) {
-                questions.add(Say.it("evaluation.includes", part.replace('-', ' ')));
+                lacks.add(Say.it("evaluation.includes", part.replace('-', ' ')));
             }
         }
         if (!rule.says().isEmpty()) {
@@ -150,7 +150,8 @@ final class AssessmentCheck {
         if (roles.stream().anyMatch(mayNot::contains)) {
             lacks.add(Say.it(key + "-not", EvidenceCheck.words(mayNot)));
         } else if (!may.isEmpty() && roles.stream().noneMatch(may::contains)) {
-            questions.add(Say.it(key + "-who", EvidenceCheck.words(may)));
+            // a role written down is an answer; a person's papers may only not have been entered
+            (situation.book().person(named).isPresent() ? questions : lacks).add(Say.it(key + "-who", EvidenceCheck.words(may)));
         }
     }
 

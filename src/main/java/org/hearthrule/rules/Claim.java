@@ -81,6 +81,11 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
         };
     }
 
+    /** @return true when the family may do it and nobody asks it */
+    public boolean isVoluntary() {
+        return requirement.binding() == org.hearthrule.terms.Binding.VOLUNTARY;
+    }
+
     /** @return true for statutes, regulations and decisions: only their days can be missed */
     public boolean isLaw() {
         return requirement.binding().law();

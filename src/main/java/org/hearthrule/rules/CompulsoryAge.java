@@ -69,6 +69,16 @@ final class CompulsoryAge {
         return Truth.no(Say.it("age.not-yet", name, start.certain()));
     }
 
+    /** @return no when the child is free by that day; a child whose age cannot be told is not said to be free */
+    static Truth notPast(Situation situation, LocalDate day) {
+        Optional<AttendanceAge> age = inForce(situation);
+        if (age.isEmpty() || situation.student().born() == null) {
+            return Truth.yes("");
+        }
+        LocalDate free = new CompulsoryAge(situation).end(age.get().ends());
+        return day.isBefore(free) ? Truth.yes("") : Truth.no(Say.it("age.past", situation.student().name(), free));
+    }
+
     private static Optional<AttendanceAge> inForce(Situation situation) {
         for (AttendanceAge age : situation.profile().attendance()) {
             if (age.validity().inForceOn(situation.lastDay())) {

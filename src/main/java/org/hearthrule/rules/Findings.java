@@ -75,6 +75,11 @@ final class Findings {
         }
         boolean past = situation.year().end().isBefore(today);
         if (past) {
+            if (!book.years().containsKey(situation.year().fileLabel())) {
+                // nothing of that year was ever entered: only what falls due after its end is still worth a line
+                return situation.occasions(requirement).stream().anyMatch(occasion -> occasion.due().date() != null
+                        && occasion.due().date().isAfter(situation.year().end()));
+            }
             boolean recent = !today.isAfter(situation.year().end().plusDays(92));
             return recent || switch (requirement.kind()) {
                 case FILE, APPROVAL, ASSESS, HEALTH, STEP -> true;
@@ -94,11 +99,13 @@ final class Findings {
     }
 
     private Situation firstOf(Situation situation) {
-        return outcome.situations().stream().filter(other -> other.placement() == situation.placement()).findFirst().orElseThrow();
+        return outcome.situations().stream().filter(other -> other.placement() == situation.placement()
+                && other.student() == situation.student() && !other.year().end().isBefore(today)).findFirst()
+                .orElse(situation);
     }
 
     private void addNotDue(Requirement requirement, Situation situation, Occasion occasion) {
-        if (!situation.year().holds(today)) {
+        if (situation.year().start().isAfter(today)) {
             return;
         }
         findings.add(finding(requirement, situation, occasion, Status.NOT_DUE, null, occasion.due().note(),

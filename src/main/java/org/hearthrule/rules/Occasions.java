@@ -74,14 +74,20 @@ final class Occasions {
             return Truth.no(from != null && about.isBefore(from) ? Say.it("validity.not-yet", from)
                     : Say.it("validity.ended", requirement.validity().until()));
         }
+        if (requirement.waivedIn().contains(situation.year().label())) {
+            return Truth.no(Say.it("validity.waived", situation.year().label()));
+        }
         if (requirement.recurs().each() == Requirement.Recurs.Each.YEAR && situation.endsEarly()
                 && (due.date() == null ? situation.today().isAfter(situation.lastDay()) : due.date().isAfter(situation.lastDay()))) {
             return Truth.no(Say.it("placement.ended", situation.student().name(), situation.lastDay()));
         }
         List<Truth> parts = new ArrayList<>();
-        parts.add(Conditions.holds(requirement.when(), situation, about));
+        boolean running = requirement.due() instanceof Due.YearEnd;
+        // a count that runs through the year binds as long as its conditions hold on the day it is looked at
+        parts.add(Conditions.holds(requirement.when(), situation, running && eventDay == null ? situation.thatDay() : about));
         if (requirement.ages() == Requirement.Ages.COMPULSORY) {
             parts.add(situation.bound());
+            parts.add(CompulsoryAge.notPast(situation, running || due.date() == null ? situation.thatDay() : about));
         }
         return Truth.all(parts);
     }

@@ -16,8 +16,10 @@ import org.hearthrule.records.YearRecords;
 /** Looks for papers: sent, approved, kept; log entries, samples, readings and health papers as such. */
 final class PaperCheck {
 
-    /** A paper sent so long before an event may still be the one the event asks for. */
-    private static final int DAYS_BEFORE_EVENT = 60;
+    /** A paper sent so long before an event may still be the one that was due after it. */
+    private static final int DAYS_BEFORE_AN_EVENT = 14;
+    /** The same for a paper that is due before it. */
+    private static final int DAYS_BEFORE_A_PLAN = 180;
 
     private final Requirement requirement;
     private final Situation situation;
@@ -115,7 +117,8 @@ final class PaperCheck {
             case YEAR -> filed.year().equals(situation.year().fileLabel()) || filed.year().equals(situation.year().label());
             case ONCE -> true;
             case EVENT -> occasion.eventDay() != null
-                    && !filed.date().isBefore(occasion.eventDay().minusDays(DAYS_BEFORE_EVENT))
+                    && !filed.date().isBefore(occasion.eventDay().minusDays(requirement.due() instanceof org.hearthrule.law.Due.Before
+                    ? DAYS_BEFORE_A_PLAN : DAYS_BEFORE_AN_EVENT))
                     && !filed.date().isAfter(occasion.eventDay().plusYears(1));
         };
     }

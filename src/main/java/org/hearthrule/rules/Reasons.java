@@ -64,6 +64,8 @@ final class Reasons {
         if (claim.outcome() == Claim.Outcome.IN_WORDS) {
             words(claim, why);
             why.add(Say.it("why.words"));
+        } else if (claim.isVoluntary()) {
+            why.add(Say.it("why.voluntary"));
         } else if (claim.isTheirs()) {
             why.add(Say.it("why.theirs", claim.requirement().by()));
         } else {

@@ -31,7 +31,7 @@ final class Situations {
                 ProgramYear year = current.plus(away);
                 boolean follows = !placement.from().isAfter(year.end())
                         && (placement.to() == null || !placement.to().isBefore(year.start()));
-                if (follows && (away >= 0 || isAboutLastYear(book, year))) {
+                if (follows) {
                     found.add(new Situation(profile, pathway, student, placement, year, today, book));
                 }
             }
@@ -39,8 +39,4 @@ final class Situations {
         return found;
     }
 
-    /** A year of which the book holds nothing would only give lines about things that were never entered. */
-    private static boolean isAboutLastYear(Book book, ProgramYear year) {
-        return book.years().containsKey(year.fileLabel());
-    }
 }

@@ -215,8 +215,8 @@ record LawCase(String file, String name, String section, Map<String, Node> given
             return quoted(scalar.text());
         }
         return switch (scalar.text()) {
-            case "yes" -> "true";
-            case "no" -> "false";
+            case "yes", "true" -> "true";
+            case "no", "false" -> "false";
             default -> scalar.text().matches("-?\\d+(\\.\\d+)?") ? scalar.text() : quoted(scalar.text());
         };
     }
