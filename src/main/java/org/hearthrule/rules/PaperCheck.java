@@ -202,9 +202,9 @@ final class PaperCheck {
                     : Shown.no(counted, records, sum, Say.it("samples.lack", rule.least() - pieces.size()));
         }
         List<String> missing = new ArrayList<>();
+        SubjectIndex index = new SubjectIndex(List.copyOf(pieces), piece -> true);
         for (org.hearthrule.law.SubjectItem item : SubjectsOwed.of(situation)) {
-            long there = pieces.stream().filter(piece -> item.shownBy().stream()
-                    .anyMatch(asked -> SubjectsCheck.shows(piece, asked))).count();
+            int there = index.facts(item).size();
             counted.put(item.name(), there);
             if (there < rule.least()) {
                 missing.add(item.name());

@@ -45,12 +45,17 @@ public record ProgramYear(LocalDate start, LocalDate end) {
         if (start.getYear() == end.getYear()) {
             return Integer.toString(start.getYear());
         }
-        return start.getYear() + "-" + String.format(java.util.Locale.ROOT, "%02d", end.getYear() % 100);
+        return span(start.getYear());
     }
 
     /** @return the label of the record book's file that holds this year's papers */
     String fileLabel() {
         int first = start.getMonthValue() >= 7 ? start.getYear() : start.getYear() - (start.getYear() == end.getYear() ? 0 : 1);
-        return first + "-" + String.format(java.util.Locale.ROOT, "%02d", (first + 1) % 100);
+        return span(first);
+    }
+
+    private static String span(int first) {
+        int last = (first + 1) % 100;
+        return first + (last < 10 ? "-0" : "-") + last;
     }
 }

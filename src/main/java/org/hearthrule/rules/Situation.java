@@ -31,6 +31,7 @@ public final class Situation {
     private final Book book;
     private final Happenings happenings;
     private final Map<String, List<Occasion>> occasions = new HashMap<>();
+    private final Map<ProgramYear, Optional<Integer>> grades = new HashMap<>();
     private Truth bound;
 
     Situation(Profile profile, Pathway pathway, Student student, Placement placement, ProgramYear year, LocalDate today,
@@ -133,6 +134,15 @@ public final class Situation {
     }
 
     Optional<Integer> gradeIn(ProgramYear asked) {
+        Optional<Integer> grade = grades.get(asked);
+        if (grade == null) {
+            grade = workOutGrade(asked);
+            grades.put(asked, grade);
+        }
+        return grade;
+    }
+
+    private Optional<Integer> workOutGrade(ProgramYear asked) {
         Optional<Integer> set = gradeSet(asked.fileLabel());
         if (set.isPresent()) {
             return set;

@@ -17,16 +17,14 @@ public record SubjectTrace(String student, String subject, int entries, LocalDat
 
     static List<SubjectTrace> of(Situation situation, List<RecordFact> facts) {
         List<SubjectTrace> traces = new ArrayList<>();
+        SubjectIndex index = new SubjectIndex(facts, fact -> fact.student().equals(situation.studentId())
+                && fact.date() != null && !fact.date().isBefore(situation.firstDay())
+                && !fact.date().isAfter(situation.thatDay()));
         for (SubjectItem item : SubjectsOwed.of(situation)) {
             int entries = 0;
             int samples = 0;
             LocalDate last = null;
-            for (RecordFact fact : facts) {
-                if (!fact.student().equals(situation.studentId()) || fact.date() == null
-                        || fact.date().isBefore(situation.firstDay()) || fact.date().isAfter(situation.thatDay())
-                        || item.shownBy().stream().noneMatch(asked -> SubjectsCheck.shows(fact, asked))) {
-                    continue;
-                }
+            for (RecordFact fact : index.facts(item)) {
                 if (fact instanceof RecordFact.Logged) {
                     entries++;
                     last = last == null || fact.date().isAfter(last) ? fact.date() : last;

@@ -2,14 +2,16 @@ package org.hearthrule.rules;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Evidence.Subjects.Interval;
 import org.hearthrule.law.SubjectItem;
 import org.hearthrule.terms.Grades;
-import org.hearthrule.terms.Subjects;
 
 /** Looks for something in the records for each subject of a law's list. */
 final class SubjectsCheck {
@@ -25,59 +27,26 @@ final class SubjectsCheck {
     Shown check(Evidence.Subjects subjects) {
         Map<String, Object> counted = new LinkedHashMap<>();
         List<String> missing = new ArrayList<>();
-        List<RecordRef> records = new ArrayList<>();
+        Set<RecordFact> used = Collections.newSetFromMap(new IdentityHashMap<>());
+        SubjectIndex index = new SubjectIndex(facts, fact -> inSpan(fact, subjects));
         for (SubjectItem item : subjects.items()) {
-            List<RecordRef> shown = shown(item, subjects);
+            Set<RecordFact> shown = index.facts(item);
             counted.put(item.name(), shown.size());
-            records.addAll(shown);
-            if (!item.may() && !isShown(item, subjects)) {
+            used.addAll(shown);
+            if (!item.may() && !index.shows(item)) {
                 missing.add(item.name());
             }
         }
-        List<RecordRef> unique = new ArrayList<>(new java.util.LinkedHashSet<>(records));
+        List<RecordRef> records = facts.stream().filter(used::contains).map(RecordFact::ref).toList();
         String sum = Say.it("subjects.sum", subjects.items().size() - missing.size(), subjects.items().size());
         if (missing.isEmpty()) {
-            return Shown.yes(null, counted, unique, sum);
+            return Shown.yes(null, counted, records, sum);
         }
         String lack = Say.it("subjects.lack", String.join(", ", missing));
         if (subjects.interval() != Interval.EACH_YEAR && !bookReachesBack(subjects)) {
-            return Shown.unknown(counted, unique, sum, lack, Say.it("subjects.earlier-years", String.join(", ", missing)));
+            return Shown.unknown(counted, records, sum, lack, Say.it("subjects.earlier-years", String.join(", ", missing)));
         }
-        return Shown.no(counted, unique, sum, lack);
-    }
-
-    private List<RecordRef> shown(SubjectItem item, Evidence.Subjects subjects) {
-        List<RecordRef> shown = new ArrayList<>();
-        for (RecordFact fact : facts) {
-            if (inSpan(fact, subjects) && item.shownBy().stream().anyMatch(asked -> shows(fact, asked))) {
-                shown.add(fact.ref());
-            }
-        }
-        return shown;
-    }
-
-    private boolean isShown(SubjectItem item, Evidence.Subjects subjects) {
-        return item.needsAll()
-                ? item.shownBy().stream().allMatch(asked -> anyShows(asked, subjects))
-                : item.shownBy().stream().anyMatch(asked -> anyShows(asked, subjects));
-    }
-
-    private boolean anyShows(String asked, Evidence.Subjects subjects) {
-        for (RecordFact fact : facts) {
-            if (shows(fact, asked) && inSpan(fact, subjects)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    static boolean shows(RecordFact fact, String asked) {
-        for (String logged : fact.subjects()) {
-            if (Subjects.shows(logged, asked)) {
-                return true;
-            }
-        }
-        return false;
+        return Shown.no(counted, records, sum, lack);
     }
 
     /** A piece without a date counts in the school year whose file it lies in. */
@@ -95,11 +64,8 @@ final class SubjectsCheck {
             return false;
         }
         ProgramYear year = ProgramYear.holding(situation.pathway().year(), day);
-        return span(subjects).map(grades -> situation.gradeIn(year).filter(grades::holds).isPresent()).orElse(true);
-    }
-
-    private java.util.Optional<Grades> span(Evidence.Subjects subjects) {
-        return java.util.Optional.ofNullable(subjects.span());
+        Grades span = subjects.span();
+        return span == null || situation.gradeIn(year).filter(span::holds).isPresent();
     }
 
     /** Without the earlier years of the span nobody can say that a subject was not covered in them. */
