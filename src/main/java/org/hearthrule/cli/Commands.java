@@ -13,8 +13,10 @@ final class Commands {
     static {
         BY_NAME.put("check", () -> new CheckCommand());
         BY_NAME.put("deadlines", () -> new DeadlinesCommand());
+        BY_NAME.put("readiness", () -> new ReadinessCommand());
         BY_NAME.put("explain", () -> new ExplainCommand());
         BY_NAME.put("law", () -> new LawCommand());
+        BY_NAME.put("new", () -> new NewCommand());
         BY_NAME.put("lint", () -> new LintCommand());
     }
 
