@@ -1,6 +1,5 @@
 package org.hearthrule.checklist;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,34 +13,41 @@ public final class TextWriter {
     private final Wording wording;
     private final Style style;
     private final Sources sources;
-    private FirstNames firstNames;
+    private final Checklist checklist;
+    private final FirstNames firstNames;
+    private final Page page;
 
-    public TextWriter(Wording wording, Style style) {
+    private TextWriter(Checklist checklist, Wording wording, Style style) {
         this.wording = wording;
         this.style = style;
         this.sources = new Sources(wording);
+        this.checklist = checklist;
+        this.firstNames = FirstNames.of(checklist);
+        this.page = new Page(style, wording);
     }
 
     /**
      * @param all also what is not due and what the law does not ask
      * @return the checklist, each line ended
      */
-    public String write(Checklist checklist, boolean all) {
-        Page page = new Page(style, wording);
-        firstNames = FirstNames.of(checklist);
-        head(page, checklist);
+    public static String write(Checklist checklist, boolean all, Wording wording, Style style) {
+        return new TextWriter(checklist, wording, style).write(all);
+    }
+
+    private String write(boolean all) {
+        head();
         for (Section section : Section.values()) {
             List<Line> lines = checklist.lines(section);
             if (!lines.isEmpty() && (all || !section.onlyOnRequest())) {
                 page.blank().heading(wording.say("section." + section.slug()));
-                TextEntry.of(lines).forEach(entry -> entry(page.blank(), entry, checklist.asOf()));
+                TextEntry.of(lines).forEach(this::entry);
             }
         }
-        foot(page, checklist, all);
+        foot(all);
         return page.toString();
     }
 
-    private void head(Page page, Checklist checklist) {
+    private void head() {
         page.line(style.bold(page.clean(wording.say("checklist.title", wording.date(checklist.asOf())))));
         if (checklist.family() != null) {
             page.paragraph(0, checklist.family());
@@ -51,7 +57,7 @@ public final class TextWriter {
                     lowerFirst(follows.pathway().name())));
         }
         page.blank().paragraph(0, wording.say("caution")).blank();
-        page.paragraph(0, summary(checklist));
+        page.paragraph(0, summary());
     }
 
     private static String lowerFirst(String text) {
@@ -59,7 +65,7 @@ public final class TextWriter {
         return word ? text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1) : text;
     }
 
-    private String summary(Checklist checklist) {
+    private String summary() {
         if (checklist.lines().isEmpty()) {
             return wording.say("checklist.nothing");
         }
@@ -75,7 +81,7 @@ public final class TextWriter {
                 .orElse(first);
     }
 
-    private void entry(Page page, TextEntry entry, LocalDate asOf) {
+    private void entry(TextEntry entry) {
         Line line = entry.line();
         Finding finding = line.finding();
         boolean late = line.section() == Section.LATE;
@@ -85,11 +91,11 @@ public final class TextWriter {
         datesPlain.add(day);
         dates.add(late ? style.accent(day) : style.bold(day));
         if (finding.due() != null && line.section() != Section.DONE) {
-            String distance = wording.distance(finding.due(), asOf);
+            String distance = wording.distance(finding.due(), checklist.asOf());
             datesPlain.add(distance);
             dates.add(distance);
         }
-        page.beside(dates, datesPlain, right(page, entry, late));
+        page.blank().beside(dates, datesPlain, right(entry, late));
     }
 
     private String day(Finding finding) {
@@ -99,7 +105,7 @@ public final class TextWriter {
         return finding.status() == Status.OPEN ? wording.say("date.none") : "";
     }
 
-    private List<String> right(Page page, TextEntry entry, boolean late) {
+    private List<String> right(TextEntry entry, boolean late) {
         Line line = entry.line();
         Finding finding = line.finding();
         int columns = style.columns() - Page.DATES;
@@ -173,7 +179,7 @@ public final class TextWriter {
         return String.join(" ", sentences);
     }
 
-    private void foot(Page page, Checklist checklist, boolean all) {
+    private void foot(boolean all) {
         page.blank().line(style.dim((style.unicode() ? "─" : "-").repeat(style.columns())));
         long hidden = checklist.lines().stream().filter(line -> line.section().onlyOnRequest()).count();
         if (hidden > 0 && !all) {

@@ -36,7 +36,7 @@ final class Delivery {
                 given.throwIfErrors();
                 output.data(new CalendarWriter(wording, given.is("--names")).write(checklist, key, previous));
             }
-            default -> output.text(new TextWriter(wording, output.style()).write(checklist, given.is("--all")));
+            default -> output.text(TextWriter.write(checklist, given.is("--all"), wording, output.style()));
         }
         return given.is("--strict") && checklist.needsCare() ? Exit.NEEDS_CARE : Exit.OK;
     }

@@ -1,5 +1,6 @@
 package org.hearthrule.cli;
 
+import java.nio.file.FileSystemException;
 import java.util.List;
 import org.hearthrule.input.BadInputException;
 import picocli.CommandLine;
@@ -28,6 +29,9 @@ public final class Hearthrule {
             return dispatch(List.of(args), terminal);
         } catch (BadInputException e) {
             terminal.error(Complaints.of(e.problems()));
+            return Exit.BAD_INPUT;
+        } catch (FileSystemException e) {
+            terminal.error(Mishap.file(e));
             return Exit.BAD_INPUT;
         } catch (Throwable e) {
             terminal.error(Mishap.report(e, terminal));

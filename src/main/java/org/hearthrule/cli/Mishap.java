@@ -19,9 +19,6 @@ final class Mishap {
      */
     static String report(Throwable mishap, Terminal terminal) {
         Wording wording = Wording.english();
-        if (mishap instanceof FileSystemException file) {
-            return wording.say("mishap.file", file.getFile(), wording.say("mishap.file." + fileReason(file))) + '\n';
-        }
         if (!"1".equals(terminal.environment(ASKED_FOR))) {
             return wording.say("mishap") + '\n';
         }
@@ -32,6 +29,12 @@ final class Mishap {
         } catch (IOException e) {
             return wording.say("mishap") + '\n';
         }
+    }
+
+    /** @return what is said when a file cannot be read or written */
+    static String file(FileSystemException mishap) {
+        Wording wording = Wording.english();
+        return wording.say("mishap.file", mishap.getFile(), wording.say("mishap.file." + fileReason(mishap))) + '\n';
     }
 
     private static String fileReason(FileSystemException file) {

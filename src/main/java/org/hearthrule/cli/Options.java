@@ -12,8 +12,8 @@ final class Options {
 
     /** A parameter that must be there. */
     static void parameter(CommandSpec spec, int index, String label) {
-        spec.addPositional(PositionalParamSpec.builder().index(Integer.toString(index)).arity("1").type(String.class)
-                .paramLabel(label).build());
+        spec.addPositional(PositionalParamSpec.builder().index(Integer.toString(index)).arity("1").required(true)
+                .type(String.class).paramLabel(label).build());
     }
 
     /** A parameter that may be left out. */
