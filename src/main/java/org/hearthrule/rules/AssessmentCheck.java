@@ -32,7 +32,7 @@ final class AssessmentCheck {
             }
         }
         return best(tried).orElseGet(() -> Shown.no(Map.of(), List.of(), null,
-                Say.it("test.none", rule.method().replace('-', ' '))));
+                Say.it("lacks.none", rule.method().replace('-', ' '))));
     }
 
     Shown check(Evidence.Evaluation rule) {
@@ -44,7 +44,7 @@ final class AssessmentCheck {
             }
         }
         return best(tried).orElseGet(() -> Shown.no(Map.of(), List.of(), null,
-                Say.it("evaluation.none", rule.method().replace('-', ' '))));
+                Say.it("lacks.none", rule.method().replace('-', ' '))));
     }
 
     private boolean ofThisYear(RecordFact fact) {

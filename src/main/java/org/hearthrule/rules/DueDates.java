@@ -100,7 +100,11 @@ final class DueDates {
     }
 
     private Optional<LocalDate> eventDay(EventKind kind) {
-        return kind == hangsOn && eventDay != null ? Optional.of(eventDay) : situation.happenings().day(kind);
+        if (eventDay == null) {
+            return situation.happenings().day(kind);
+        }
+        // a paper that follows an event is the first one sent or received since then
+        return kind == hangsOn ? Optional.of(eventDay) : situation.happenings().daySince(kind, eventDay);
     }
 
     private DueDate after(Due.After after) {

@@ -18,6 +18,9 @@ import org.hearthrule.records.Book;
 /** Turns what a run of the rules left into findings, in a stable order, with what does not apply and why. */
 final class Findings {
 
+    /** Next year's papers are told so long before their day. */
+    private static final int MONTHS_AHEAD = 6;
+
     private final Book book;
     private final LocalDate today;
     private final Map<String, Profile> profiles;
@@ -86,9 +89,9 @@ final class Findings {
                 default -> false;
             };
         }
-        return thisYear || situation.occasions(requirement).stream()
+        return thisYear || comesNext(requirement) && situation.occasions(requirement).stream()
                 .anyMatch(occasion -> occasion.due().date() != null && !occasion.applies().isNo()
-                        && comesNext(requirement));
+                        && !occasion.due().date().isAfter(today.plusMonths(MONTHS_AHEAD)));
     }
 
     private static boolean comesNext(Requirement requirement) {
@@ -115,6 +118,10 @@ final class Findings {
 
     private void add(Claim claim) {
         Verdict verdict = outcome.verdicts().get(claim);
+        boolean notYet = claim.situation().year().start().isAfter(today);
+        if (notYet && verdict.status() == Status.MET && claim.requirement().kind() == RequirementKind.HEALTH) {
+            return;
+        }
         List<Remark> remarks = outcome.remarks().getOrDefault(claim, List.of());
         List<String> rules = new ArrayList<>(List.of(claim.requirement().id(), verdict.rule()));
         remarks.forEach(remark -> rules.add(remark.rule()));

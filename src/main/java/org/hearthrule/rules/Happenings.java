@@ -53,6 +53,14 @@ final class Happenings {
         return Optional.ofNullable(found);
     }
 
+    /** @return for papers and answers, the first such day on or after {@code since}; for other kinds what {@link #day} says */
+    Optional<LocalDate> daySince(EventKind kind, LocalDate since) {
+        if (!yearly(kind)) {
+            return day(kind);
+        }
+        return days(kind).stream().filter(day -> !day.isBefore(since)).findFirst();
+    }
+
     /** Kinds that come anew each year: an old one must not stand in for this year's. */
     private static boolean yearly(EventKind kind) {
         return switch (kind) {

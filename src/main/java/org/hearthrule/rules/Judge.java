@@ -3,7 +3,7 @@ package org.hearthrule.rules;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -39,7 +39,7 @@ public final class Judge {
     }
 
     private Outcome run(Book book, LocalDate asOf, List<Situation> situations) {
-        Outcome outcome = new Outcome(situations, new LinkedHashMap<>(), new HashMap<>(), new ArrayList<>());
+        Outcome outcome = new Outcome(situations, new IdentityHashMap<>(), new IdentityHashMap<>(), new ArrayList<>());
         KieSession session = RuleBase.of(List.copyOf(profiles.values())).newKieSession();
         try {
             List<RecordFact> facts = RecordFacts.of(book);

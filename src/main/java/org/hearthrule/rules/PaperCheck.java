@@ -149,7 +149,7 @@ final class PaperCheck {
         String name = kind.replace('-', ' ');
         Map<String, Object> counted = new LinkedHashMap<>();
         counted.put(kind, kept.size());
-        return kept.isEmpty() ? Shown.no(counted, kept, null, Say.it("document.lack", name))
+        return kept.isEmpty() ? Shown.no(counted, kept, null, Say.it("lacks.none", name))
                 : Shown.yes(null, counted, kept, Say.it("document.kept", name));
     }
 

@@ -74,8 +74,18 @@ record Shown(Truth.Value value, LocalDate on, Map<String, Object> counted, List<
         if (parts.size() < 2 || all.lacks.size() < 2) {
             return all;
         }
-        return new Shown(value, null, all.counted, all.records, all.sums,
-                List.of(Say.it("lacks.one-of", String.join(Say.it("lacks.or"), all.lacks))), all.questions);
+        return new Shown(value, null, all.counted, all.records, all.sums, List.of(oneOf(all.lacks)), all.questions);
+    }
+
+    /** Several things of which none is noted read as one list. */
+    private static String oneOf(List<String> lacks) {
+        String none = Say.it("lacks.none", "");
+        String start = none.substring(0, none.length() - 1);
+        if (lacks.stream().allMatch(lack -> lack.startsWith(start))) {
+            List<String> things = lacks.stream().map(lack -> lack.substring(start.length(), lack.length() - 1)).distinct().toList();
+            return Say.it("lacks.none", String.join(Say.it("lacks.or"), things));
+        }
+        return Say.it("lacks.one-of", String.join(" ", lacks));
     }
 
     private static Shown joined(Truth.Value value, LocalDate on, List<Shown> counted, List<Shown> told) {
