@@ -47,6 +47,9 @@ public final class Hearthrule {
             terminal.print("Hearthrule " + version() + '\n');
             return Exit.OK;
         }
+        if (words.equals(List.of("rehearse"))) {
+            return Rehearsal.run();
+        }
         String name = commandName(words);
         if (name == null) {
             terminal.error(Usage.unknownCommand(words));
