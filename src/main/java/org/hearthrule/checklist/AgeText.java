@@ -58,7 +58,7 @@ final class AgeText {
         boolean earlier = starts instanceof Starts.EarlierOf;
         List<Starts> parts = starts instanceof Starts.EarlierOf e ? e.parts() : ((Starts.LaterOf) starts).parts();
         return wording.say(earlier ? "due.earlier-of" : "due.later-of",
-                wording.or(parts.stream().map(this::starts).toList()));
+                String.join(wording.say("evidence.or"), parts.stream().map(this::starts).toList()));
     }
 
     private String midYear(MidYear midYear) {
@@ -91,6 +91,6 @@ final class AgeText {
         boolean earlier = ends instanceof Ends.EarlierOf;
         List<Ends> parts = ends instanceof Ends.EarlierOf e ? e.parts() : ((Ends.LaterOf) ends).parts();
         return wording.say(earlier ? "due.earlier-of" : "due.later-of",
-                wording.or(parts.stream().map(this::ends).toList()));
+                String.join(wording.say("evidence.or"), parts.stream().map(this::ends).toList()));
     }
 }

@@ -2,6 +2,7 @@ package org.hearthrule.checklist;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.hearthrule.law.Condition;
 import org.hearthrule.law.Pathway;
@@ -38,6 +39,15 @@ final class ConditionWords {
         if (condition instanceof Condition.Any any) {
             return joined(any.parts(), is, !is);
         }
+        if (!is && condition instanceof Condition.Attribute attribute) {
+            return plain(new Condition.Attribute(attribute.fact(), !attribute.is()));
+        }
+        if (!is && condition instanceof Condition.Event event) {
+            return event(event, false);
+        }
+        if (!is && condition instanceof Condition.Grade grade) {
+            return wording.say("if.grades.not", grade.grades().words());
+        }
         String words = plain(condition);
         return is ? words : wording.say("if.not", words);
     }
@@ -66,7 +76,7 @@ final class ConditionWords {
             return year(year);
         }
         if (condition instanceof Condition.Event event) {
-            return event(event);
+            return event(event, true);
         }
         if (condition instanceof Condition.CameFrom from) {
             String kinds = wording.or(from.kinds().stream().map(ConditionWords::slug).toList());
@@ -128,19 +138,15 @@ final class ConditionWords {
                 : wording.say("if.year.between", year.atLeast(), year.atMost());
     }
 
-    private String event(Condition.Event event) {
+    private String event(Condition.Event event, boolean is) {
+        String not = is ? "" : ".not";
         String words = event.kind().words();
-        if (event.order() != null) {
-            String other = event.date() != null ? wording.date(event.date()) : event.other().words();
-            String order = switch (event.order()) {
-                case BEFORE -> "if.event.before";
-                case ON_OR_BEFORE -> "if.event.on-or-before";
-                case AFTER -> "if.event.after";
-                case ON_OR_AFTER -> "if.event.on-or-after";
-            };
-            words = wording.say(order, words, other);
+        if (event.order() == null) {
+            words = wording.say("if.event" + not, words);
         } else {
-            words = wording.say("if.event", words);
+            String other = event.date() != null ? wording.date(event.date()) : event.other().words();
+            String order = event.order().name().toLowerCase(Locale.ROOT).replace('_', '-');
+            words = wording.say("if.event." + order + not, words, other);
         }
         return event.within() == null ? words : words + wording.say("if.event.within", span(event.within()));
     }

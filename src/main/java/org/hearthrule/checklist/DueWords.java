@@ -25,9 +25,17 @@ final class DueWords {
         this.conditions = new ConditionWords(wording, profile, pathway);
     }
 
+    /** @return a sentence: {@code Due by June 30.}, or the law's own words where it names no day */
+    String sentence(Due due) {
+        if (due instanceof Due.None none && none.note() != null) {
+            return none.note().endsWith(".") ? none.note() : none.note() + '.';
+        }
+        return wording.say("law.asks.due", of(due));
+    }
+
     String of(Due due) {
         if (due instanceof Due.None none) {
-            return none.note() == null ? wording.say("due.none") : none.note();
+            return none.note() == null ? wording.say("due.none") : unended(none.note());
         }
         if (due instanceof Due.YearEnd) {
             return wording.say("due.year-end");
@@ -70,10 +78,10 @@ final class DueWords {
 
     private String joined(Due due) {
         if (due instanceof Due.LaterOf later) {
-            return wording.say("due.later-of", wording.or(all(later.parts())));
+            return wording.say("due.later-of", String.join(wording.say("evidence.or"), all(later.parts())));
         }
         if (due instanceof Due.EarlierOf earlier) {
-            return wording.say("due.earlier-of", wording.or(all(earlier.parts())));
+            return wording.say("due.earlier-of", String.join(wording.say("evidence.or"), all(earlier.parts())));
         }
         if (due instanceof Due.Cases cases) {
             List<String> parts = new ArrayList<>();

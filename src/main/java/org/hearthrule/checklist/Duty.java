@@ -32,6 +32,14 @@ final class Duty {
         return Optional.empty();
     }
 
+    /** @return condition and due date only */
+    String inShort(Requirement asked, Pathway pathway) {
+        String when = new ConditionWords(wording, profile, pathway).of(asked.when());
+        String due = new DueWords(wording, profile, pathway).sentence(asked.due());
+        String announced = asked.validity().announced() ? wording.say("law.asks.announced") + ' ' : "";
+        return announced + (when.isEmpty() ? due : due + ' ' + wording.say("law.asks.if", when));
+    }
+
     /** @return condition, due date, occasions, who and to whom, proof, contents, keeping, note, question */
     List<String> sentences(Requirement asked, Pathway pathway) {
         DueWords dues = new DueWords(wording, profile, pathway);
@@ -43,7 +51,7 @@ final class Duty {
         if (!when.isEmpty()) {
             said.add(wording.say("law.asks.if", when));
         }
-        said.add(wording.say("law.asks.due", dues.of(asked.due())));
+        said.add(dues.sentence(asked.due()));
         recurs(asked, said);
         owed(asked, said);
         if (asked.shows() != null && !(asked.shows() instanceof Evidence.Filing)) {

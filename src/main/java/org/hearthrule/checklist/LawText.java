@@ -19,9 +19,11 @@ public final class LawText {
     private final Style style;
     private final Profile profile;
     private final LocalDate asOf;
+    private final boolean all;
     private final Sources sources;
 
-    private LawText(Profile profile, LocalDate asOf, Wording wording, Style style) {
+    private LawText(Profile profile, LocalDate asOf, boolean all, Wording wording, Style style) {
+        this.all = all;
         this.wording = wording;
         this.style = style;
         this.profile = profile;
@@ -29,9 +31,12 @@ public final class LawText {
         this.sources = new Sources(wording);
     }
 
-    /** @return the law as it stands on a day, each line ended */
-    public static String of(Profile profile, LocalDate asOf, Wording wording, Style style) {
-        return new LawText(profile, asOf, wording, style).write();
+    /**
+     * @param all each duty in full
+     * @return the law as it stands on a day, each line ended
+     */
+    public static String of(Profile profile, LocalDate asOf, boolean all, Wording wording, Style style) {
+        return new LawText(profile, asOf, all, wording, style).write();
     }
 
     private String write() {
@@ -50,6 +55,9 @@ public final class LawText {
         optIns(page);
         sources(page);
         page.blank().paragraph(0, wording.say("law.confirm", profile.confirmWith(), profile.agency()));
+        if (!all) {
+            page.paragraph(0, wording.say("law.more", profile.code().toLowerCase(Locale.ROOT)));
+        }
         page.paragraph(0, wording.say("law.foot", profile.code().toLowerCase(Locale.ROOT)));
         return page.toString();
     }
@@ -68,6 +76,9 @@ public final class LawText {
         }
         page.paragraph(0, String.join(" ", facts));
         pathway.choices().values().forEach(choice -> page.paragraph(0, wording.say("law.choice", choice.question())));
+        if (!all) {
+            page.blank();
+        }
         pathway.asks().stream().filter(this::standsOrComes).forEach(asked -> duty(page, asked, pathway));
         List<Pathway.NotAsked> not = pathway.doesNotAsk().stream().filter(n -> n.validity().inForceOn(asOf)).toList();
         if (!not.isEmpty()) {
@@ -99,17 +110,19 @@ public final class LawText {
     }
 
     private void duty(Page page, Requirement asked, Pathway pathway) {
-        page.blank();
-        for (String line : page.wrap(asked.title(), style.columns() - 2)) {
-            page.line("  " + style.bold(line));
-        }
-        page.paragraph(4, String.join(" ", new Duty(wording, profile).sentences(asked, pathway)));
         List<String> from = new ArrayList<>(sources.sentences(asked.cites()));
         from.add(sources.binding(asked.binding()));
         from.removeIf(String::isEmpty);
-        for (String line : page.wrap(String.join(" ", from), style.columns() - 4)) {
-            page.line("    " + style.dim(line));
+        Duty duty = new Duty(wording, profile);
+        if (!all) {
+            page.hanging(2, "- ", wording.say("law.asks.in-short", asked.title(), duty.inShort(asked, pathway),
+                    unended(String.join(" ", from))));
+            return;
         }
+        page.blank();
+        page.wrap(asked.title(), style.columns() - 2).forEach(line -> page.line("  " + style.bold(line)));
+        page.paragraph(4, String.join(" ", duty.sentences(asked, pathway)));
+        page.wrap(String.join(" ", from), style.columns() - 4).forEach(line -> page.line("    " + style.dim(line)));
     }
 
     private void doubts(Page page) {

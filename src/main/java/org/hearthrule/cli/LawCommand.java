@@ -19,6 +19,7 @@ final class LawCommand implements Command {
     @Override
     public void describe(CommandSpec spec) {
         Options.optionalParameter(spec, 0, "JURISDICTION");
+        Options.flag(spec, "--all");
         Options.flag(spec, "--list");
         Options.option(spec, "--as-of", "DATE");
         Options.option(spec, "--format", "FORMAT");
@@ -43,7 +44,7 @@ final class LawCommand implements Command {
         }
         Optional<Profile> profile = Laws.find(profiles, given.text("JURISDICTION"), given);
         given.throwIfErrors();
-        output.text(LawText.of(profile.orElseThrow(), asOf, Wording.english(), output.style()));
+        output.text(LawText.of(profile.orElseThrow(), asOf, given.is("--all"), Wording.english(), output.style()));
         terminal.warn(given.problems());
         return Exit.OK;
     }
