@@ -150,7 +150,7 @@ final class RequirementReader {
     private static Evidence shows(Fields fields, RequirementKind kind, String localId, Condition when, Scope scope) {
         String paper = Forms.optionalName(fields, "paper", scope);
         Node node = fields.optionalNode("shows").orElse(null);
-        if (node != null && fields.has("paper")) {
+        if (node != null && fields.has("paper") && kind != null && isPaper(kind)) {
             scope.error(fields.place("paper"), ProfileFault.PAPER_AND_SHOWS, "`paper` beside `shows`",
                     "one of the two", "name the paper under `shows` as a filing");
         }
