@@ -17,6 +17,18 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
                           List<Evaluation> evaluations, List<Filing> filings, List<Request> requests,
                           List<HealthPaper> health, List<KeptDocument> documents, List<Visit> visits) {
 
+    /** @return a year in which nothing is entered */
+    public static YearRecords empty(String label) {
+        return new YearRecords(label, Map.of(), Calendar.EMPTY, List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    }
+
+    /** @return the same year with another log */
+    public YearRecords withLog(List<LogEntry> entries) {
+        return new YearRecords(label, grades, calendar, choices, List.copyOf(entries), readings, samples, tests,
+                evaluations, filings, requests, health, documents, visits);
+    }
+
     /**
      * Days of the year, each null or empty while not entered.
      *
