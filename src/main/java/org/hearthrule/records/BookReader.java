@@ -3,6 +3,7 @@ package org.hearthrule.records;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,6 +47,21 @@ public final class BookReader {
         return FolderSource.open(folder, problems)
                 .flatMap(source -> new BookReader(source, problems).read())
                 .map(book -> inFolder(book, folder));
+    }
+
+    /**
+     * Reads a book from a folder and remembers what its files contained, for {@link BookWriter}.
+     *
+     * @param folder   as the reader knows it: names of files in problems begin with it
+     * @param problems takes every problem
+     * @return the book with hashes, or empty when there was an error
+     */
+    public static Optional<Snapshot> snapshot(Path folder, Problems problems) {
+        Map<String, Hash> hashes = new HashMap<>();
+        return FolderSource.open(folder, problems)
+                .map(source -> source.hashing(hashes))
+                .flatMap(source -> new BookReader(source, problems).read())
+                .map(book -> new Snapshot(inFolder(book, folder), hashes));
     }
 
     /**

@@ -14,7 +14,7 @@ interface BookSource {
     /** Returns a name as it is to be shown. */
     String shown(String name);
 
-    /** Returns the only folder right below that holds a book, as it is to be shown; empty when there is not just one. */
+    /** Returns the only folder right below that holds a book, as it is to be shown; empty unless there is just one. */
     default Optional<String> bookBelow() {
         return Optional.empty();
     }

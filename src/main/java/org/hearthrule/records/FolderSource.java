@@ -1,10 +1,16 @@
 package org.hearthrule.records;
 
+import java.io.ByteArrayInputStream;
 import java.io.File;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.input.JsonText;
 import org.hearthrule.input.Node;
@@ -16,10 +22,17 @@ final class FolderSource implements BookSource {
 
     private final Path folder;
     private final List<String> names;
+    private final Map<String, Hash> hashes;
 
-    private FolderSource(Path folder, List<String> names) {
+    private FolderSource(Path folder, List<String> names, Map<String, Hash> hashes) {
         this.folder = folder;
         this.names = names;
+        this.hashes = hashes;
+    }
+
+    /** Returns the same, which also puts the hash of each file it reads into a map. */
+    FolderSource hashing(Map<String, Hash> into) {
+        return new FolderSource(folder, names, into);
     }
 
     /** Opens a folder; empty after recording that it is none. */
@@ -33,7 +46,7 @@ final class FolderSource implements BookSource {
                 }
             }
             names.sort(null);
-            return Optional.of(new FolderSource(folder, names));
+            return Optional.of(new FolderSource(folder, names, null));
         }
         noFolder(folder, problems);
         return Optional.empty();
@@ -73,6 +86,25 @@ final class FolderSource implements BookSource {
 
     @Override
     public Optional<Node> read(String name, Problems problems) {
-        return JsonText.read(folder.resolve(name), shown(name), problems);
+        return hashes == null ? JsonText.read(folder.resolve(name), shown(name), problems)
+                : readAndHash(name, problems);
+    }
+
+    /** Hashes the very bytes that are parsed: the file may change between two readings. */
+    private Optional<Node> readAndHash(String name, Problems problems) {
+        Path file = folder.resolve(name);
+        try {
+            if (Files.size(file) <= JsonText.MAX_SIZE) {
+                byte[] bytes = Files.readAllBytes(file);
+                Reader text = new InputStreamReader(new ByteArrayInputStream(bytes),
+                        StandardCharsets.UTF_8.newDecoder());
+                hashes.put(name, Hash.of(bytes));
+                problems.register(shown(name), file);
+                return JsonText.read(shown(name), text, problems);
+            }
+        } catch (IOException e) {
+            hashes.remove(name); // read once more below, which says what is wrong
+        }
+        return JsonText.read(file, shown(name), problems);
     }
 }

@@ -1,8 +1,10 @@
 package org.hearthrule.records;
 
-import java.util.OptionalInt;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
 import org.hearthrule.input.Fields;
-import org.hearthrule.input.Mapping;
 import org.hearthrule.input.Node;
 import org.hearthrule.input.Scalar;
 
@@ -10,6 +12,9 @@ import org.hearthrule.input.Scalar;
 final class FormatVersion {
 
     static final String KEY = "hearthrule";
+
+    /** Stands for a version that is missing or no number. */
+    static final int UNKNOWN = 0;
 
     private static final int SURELY_TOO_LONG = 9;
 
@@ -21,7 +26,8 @@ final class FormatVersion {
      */
     static boolean isReadable(Fields root) {
         Node node = root.optionalNode(KEY).orElse(null);
-        if (node instanceof Scalar scalar && scalar.form() == Scalar.Form.NUMBER && isNewer(scalar.text())) {
+        if (node instanceof Scalar scalar && scalar.form() == Scalar.Form.NUMBER
+                && number(scalar.text()) > Book.VERSION) {
             root.error(KEY, "NEWER-VERSION", "format version " + scalar.text() + ", written by a newer Hearthrule",
                     "version " + Book.VERSION + ", the newest that this Hearthrule reads; nothing was changed",
                     "install the newer Hearthrule");
@@ -31,26 +37,32 @@ final class FormatVersion {
         return true;
     }
 
-    private static boolean isNewer(String digits) {
-        for (int i = 0; i < digits.length(); i++) {
-            if (digits.charAt(i) < '0' || digits.charAt(i) > '9') {
-                return false;
+    /** Returns the version that a file states, without reading more of it than needed. */
+    static int of(byte[] content) {
+        try (JsonParser parser = new JsonFactory().createParser(content)) {
+            if (parser.nextToken() != JsonToken.START_OBJECT) {
+                return UNKNOWN;
             }
+            while (parser.nextToken() == JsonToken.FIELD_NAME) {
+                boolean found = parser.currentName().equals(KEY);
+                JsonToken value = parser.nextToken();
+                if (found) {
+                    return value == JsonToken.VALUE_NUMBER_INT ? number(parser.getText()) : UNKNOWN;
+                }
+                parser.skipChildren();
+            }
+            return UNKNOWN;
+        } catch (IOException e) {
+            return UNKNOWN;
         }
-        return digits.length() > SURELY_TOO_LONG || Integer.parseInt(digits) > Book.VERSION;
     }
 
-    /** Returns the version at the top of a tree; empty when there is none. */
-    static OptionalInt of(Node root) {
-        if (root instanceof Mapping mapping) {
-            for (Mapping.Entry entry : mapping.entries()) {
-                if (entry.key().text().equals(KEY) && entry.value() instanceof Scalar scalar
-                        && scalar.form() == Scalar.Form.NUMBER && scalar.text().length() <= SURELY_TOO_LONG
-                        && scalar.text().chars().allMatch(c -> c >= '0' && c <= '9')) {
-                    return OptionalInt.of(Integer.parseInt(scalar.text()));
-                }
+    private static int number(String digits) {
+        for (int i = 0; i < digits.length(); i++) {
+            if (digits.charAt(i) < '0' || digits.charAt(i) > '9') {
+                return UNKNOWN;
             }
         }
-        return OptionalInt.empty();
+        return digits.length() > SURELY_TOO_LONG ? Integer.MAX_VALUE : Integer.parseInt(digits);
     }
 }

@@ -14,7 +14,8 @@ import org.hearthrule.input.Place;
  * @param from         first day under this law: home instruction starts, or the family moves in
  * @param to           last day, or null while it goes on
  * @param ended        why it ended, for example {@code moved}, {@code entered-school}, {@code changed-pathway}; or null
- * @param started      day the program first started if it was before {@code from} (the family moved in with it), or null
+ * @param started      day the program first started if it was before {@code from} (the family moved in with it), or
+ *                     null
  * @param district     school district, or null
  * @param city         or null
  * @param county       or null

@@ -2,8 +2,10 @@ package org.hearthrule.records;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What one school year's file holds. Every record has an id that is unique in the file; where the file gives none it
@@ -16,6 +18,34 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
                           List<LogEntry> log, List<Reading> readings, List<Sample> samples, List<TestTaken> tests,
                           List<Evaluation> evaluations, List<Filing> filings, List<Request> requests,
                           List<HealthPaper> health, List<KeptDocument> documents, List<Visit> visits) {
+
+    /** @return a year in which nothing is entered */
+    public static YearRecords empty(String label) {
+        return new YearRecords(label, Map.of(), Calendar.EMPTY, List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    }
+
+    /** @return the id of every record */
+    public Set<String> ids() {
+        Set<String> ids = new HashSet<>();
+        log.forEach(record -> ids.add(record.id()));
+        readings.forEach(record -> ids.add(record.id()));
+        samples.forEach(record -> ids.add(record.id()));
+        tests.forEach(record -> ids.add(record.id()));
+        evaluations.forEach(record -> ids.add(record.id()));
+        filings.forEach(record -> ids.add(record.id()));
+        requests.forEach(record -> ids.add(record.id()));
+        health.forEach(record -> ids.add(record.id()));
+        documents.forEach(record -> ids.add(record.id()));
+        visits.forEach(record -> ids.add(record.id()));
+        return ids;
+    }
+
+    /** @return the same year with another log */
+    public YearRecords withLog(List<LogEntry> entries) {
+        return new YearRecords(label, grades, calendar, choices, List.copyOf(entries), readings, samples, tests,
+                evaluations, filings, requests, health, documents, visits);
+    }
 
     /**
      * Days of the year, each null or empty while not entered.

@@ -1,0 +1,46 @@
+package org.hearthrule.records;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** What a column of a table may hold for the log. Named on the command line by the constant in small letters. */
+public enum ImportColumn {
+    DATE("the day", "date", "day", "log date", "activity date", "date of activity"),
+    MINUTES("the time spent", "minutes", "mins", "min", "time", "duration", "time spent", "minutes spent", "length",
+            "hours", "hrs"),
+    STUDENTS("the children", "child", "children", "student", "students", "kid", "kids", "name", "names", "who",
+            "child name", "student name", "learner", "learners", "pupil", "pupils"),
+    SUBJECTS("the subjects", "subject", "subjects", "subject s", "subject area", "subject areas"),
+    DID("what was done", "did", "note", "notes", "activity", "activities", "description", "what we did",
+            "what was done", "lesson", "lessons", "details", "work", "entry", "comment", "comments"),
+    MATERIALS("the books and materials", "materials", "material", "books", "resources", "books and materials"),
+    PLACE("the place", "place", "location", "where");
+
+    private final String words;
+    private final Set<String> headers;
+
+    ImportColumn(String words, String... headers) {
+        this.words = words;
+        this.headers = Set.copyOf(List.of(headers));
+    }
+
+    /** @return what the column holds, in plain words */
+    public String words() {
+        return words;
+    }
+
+    /** @return the name used on the command line, for example {@code date} */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Returns whether a header says beyond doubt that this is the column. */
+    boolean isMeantBy(String header) {
+        StringBuilder plain = new StringBuilder();
+        for (String word : header.toLowerCase(Locale.ROOT).split("[^\\p{L}]+")) {
+            plain.append(plain.length() == 0 || word.isEmpty() ? "" : " ").append(word);
+        }
+        return headers.contains(plain.toString());
+    }
+}

@@ -1,0 +1,313 @@
+package org.hearthrule.records;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.hearthrule.input.Problem;
+import org.hearthrule.input.Problems;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LogImportTest {
+
+    private static final Path TABLES = Path.of("test-fixtures", "csv");
+    private static final Map<ImportColumn, String> COLUMNS = Map.of(ImportColumn.DATE, "Day", ImportColumn.MINUTES,
+            "Time", ImportColumn.STUDENTS, "Child", ImportColumn.SUBJECTS, "Subjects", ImportColumn.DID, "notes");
+
+    private final Snapshot book = book(Fixtures.family(""));
+
+    @Test
+    void rowsBecomeEntriesOfTheirSchoolYears() {
+        // when
+        ImportPreview preview = preview("kitchen-table.csv", new ImportOptions(COLUMNS, DateForm.ISO, null));
+
+        // then
+        assertThat(preview.problems()).isEmpty();
+        assertThat(preview.toAdd()).containsOnlyKeys("2026-27", "2027-28");
+        assertThat(preview.toAdd().get("2026-27")).containsExactly(
+                entryOf("log-1", 1, 45, List.of("ada"), List.of("reading"), "Took turns reading, then drew the map"),
+                entryOf("log-2", 1, 90, List.of("ada", "ben"), List.of("life-science", "drawing"),
+                        "=pond + net: what lives in a cup of water?"),
+                entryOf("log-3", 2, 90, List.of("ben", "ada"), List.of("arithmetic"),
+                        "She said \"twelve dozen\" is a gross\nand counted the eggs."));
+        assertThat(preview.toAdd().get("2027-28")).extracting(YearRecords.LogEntry::did)
+                .containsExactly("@ the county fair");
+        assertThat(preview.unused()).containsExactly("Weather");
+        assertThat(preview.isGuess()).isFalse();
+    }
+
+    @Test
+    void whenItWasWrittenIsNotGuessed() {
+        ImportPreview preview = preview("kitchen-table.csv", ImportOptions.NONE);
+
+        assertThat(preview.count()).isEqualTo(4);
+        assertThat(preview.toAdd().values()).allSatisfy(entries -> assertThat(entries)
+                .extracting(YearRecords.LogEntry::written).containsOnlyNulls());
+    }
+
+    @Test
+    void guessIsOfferedAndNotAgreedTo() {
+        // when
+        ImportPreview preview = preview("kitchen-table.csv", ImportOptions.NONE);
+
+        // then
+        assertThat(preview.columns()).containsOnly(entry(ImportColumn.DATE, "Day"),
+                entry(ImportColumn.MINUTES, "Time"), entry(ImportColumn.STUDENTS, "Child"),
+                entry(ImportColumn.SUBJECTS, "Subjects"), entry(ImportColumn.DID, "Notes"));
+        assertThat(preview.columnsGuessed()).isTrue();
+        assertThat(preview.dateForm()).isEqualTo(DateForm.ISO);
+        assertThat(preview.dateFormGuessed()).isTrue();
+        assertThat(preview.isGuess()).isTrue();
+        assertThat(preview.accept().isGuess()).isFalse();
+    }
+
+    @Test
+    void semicolonsByteOrderMarkAndLineEndsAreFoundAndSaid() {
+        // given
+        Snapshot zoe = book("{\"hearthrule\": 1, \"students\": [{\"name\": \"Zoë Park\"}, {\"name\": \"Ben Park\"}]}");
+
+        // when
+        ImportPreview preview = LogImport.preview("t.csv", bytes("semicolons-bom-crlf.csv"), zoe, ImportOptions.NONE);
+
+        // then
+        assertThat(preview.problems()).isEmpty();
+        assertThat(preview.layout().words())
+                .isEqualTo("cells parted by semicolons, lines ended by CR LF, a byte-order mark first");
+        assertThat(preview.dateForm()).isEqualTo(DateForm.EUROPEAN_POINTS);
+        assertThat(preview.toAdd().get("2026-27")).extracting(YearRecords.LogEntry::did)
+                .containsExactly("Beans; counted twice", "-3 degrees outside");
+    }
+
+    @Test
+    void tableWithoutChildrenIsAboutTheOnlyChild() {
+        // given
+        Snapshot one = book("{\"hearthrule\": 1, \"students\": [{\"name\": \"Ada Rowe\"}]}");
+
+        // when
+        ImportPreview preview = LogImport.preview("t.csv", bytes("tabs.csv"), one, ImportOptions.NONE);
+
+        // then
+        assertThat(preview.layout().words()).isEqualTo("cells parted by tabs");
+        assertThat(preview.toAdd().get("2026-27")).extracting(YearRecords.LogEntry::students)
+                .containsExactly(List.of("ada"));
+    }
+
+    @Test
+    void tableWithoutChildrenIsNotGuessedAtForSeveral() {
+        assertThat(words(preview("tabs.csv", ImportOptions.NONE))).containsExactly("tabs.csv:1:1: error:"
+                + " [MISSING-COLUMN] found no column that surely holds the children, expected to be told which it is:"
+                + " date, minutes or did. Perhaps say students= and the header.");
+    }
+
+    @Test
+    void twoFormsOfDatesAreRefusedCellByCell() {
+        // when
+        ImportPreview preview = preview("two-date-forms.csv", ImportOptions.NONE);
+
+        // then
+        assertThat(words(preview)).containsExactly(
+                "two-date-forms.csv:4:1: error: [MIXED-DATES] found \"14/09/2026\", expected a date in the form"
+                        + " MM/dd/uuuu, such as \"09/30/2026\". Perhaps write \"09/14/2026\".",
+                "two-date-forms.csv:5:1: error: [MIXED-DATES] found \"2026-09-15\", expected a date in the form"
+                        + " MM/dd/uuuu, such as \"09/30/2026\". Perhaps write \"09/15/2026\".",
+                "two-date-forms.csv:6:1: error: [MISSING-CELL] found no date, expected the day it is about.",
+                "two-date-forms.csv:7:1: error: [WRONG-DATE] found \"15 September\", expected a date in the form"
+                        + " MM/dd/uuuu, such as \"09/30/2026\".");
+        assertThat(preview.dateForm()).isNull();
+        assertThat(preview.toAdd()).isEmpty();
+    }
+
+    @Test
+    void datesMustFitTheFormThatWasSaid() {
+        // when
+        ImportPreview preview = preview("kitchen-table.csv", new ImportOptions(COLUMNS, DateForm.US, null));
+
+        // then
+        assertThat(preview.problems()).hasSize(4).extracting(Problem::code).containsOnly("MIXED-DATES");
+        assertThat(preview.dateFormsThatFit()).containsExactly(DateForm.ISO);
+    }
+
+    @Test
+    void formThatIsNotClearMustBeSaid() {
+        // when
+        ImportPreview preview = preview("ambiguous-dates.csv", ImportOptions.NONE);
+
+        // then
+        assertThat(words(preview)).containsExactly("ambiguous-dates.csv:3:1: error: [AMBIGUOUS-DATES] found"
+                + " \"09/01/2026\", which is 2026-09-01 in the form MM/dd/uuuu and 2026-01-09 in the form dd/MM/uuuu,"
+                + " expected to be told the form of the dates. Perhaps say MM/dd/uuuu or dd/MM/uuuu.");
+        assertThat(preview.dateFormsThatFit())
+                .containsExactly(DateForm.US_TWO_DIGITS, DateForm.EUROPEAN_SLASHES, DateForm.US);
+    }
+
+    @Test
+    void formThatWasSaidSettlesIt() {
+        ImportPreview preview = preview("ambiguous-dates.csv",
+                new ImportOptions(Map.of(), DateForm.EUROPEAN_SLASHES, null));
+
+        assertThat(preview.toAdd().get("2025-26")).extracting(YearRecords.LogEntry::date)
+                .containsExactly(LocalDate.of(2026, 5, 5), LocalDate.of(2026, 1, 9));
+    }
+
+    @Test
+    void everyWrongCellIsSaidAtOnce() {
+        assertThat(words(preview("everything-wrong.csv", ImportOptions.NONE))).containsExactly(
+                at("2:12", "[WRONG-MINUTES] found \"1.5\", expected minutes such as 90, or hours such as 1:30 or"
+                        + " 1.5 h. Perhaps write \"1.5 h\"."),
+                at("2:20", "[UNKNOWN-SUBJECT] found \"maths\", expected subjects of the common vocabulary, by id or"
+                        + " name, parted by semicolons. Perhaps you meant \"mathematics\"."),
+                at("3:1", "[WRONG-DATE] found \"2026-02-30\", expected a date in the form uuuu-MM-dd, such as"
+                        + " \"2026-09-30\"."),
+                at("3:12", "[WRONG-MINUTES] found \"90 min\", expected minutes such as 90, or hours such as 1:30 or"
+                        + " 1.5 h. Perhaps write \"90\"."),
+                at("3:19", "[UNKNOWN-STUDENT] found \"Aida\", expected a student of family.json by name or id: ada or"
+                        + " ben. Perhaps you meant \"ada\"."),
+                at("3:24", "[UNKNOWN-SUBJECT] found \"Reading, Writing\", expected subjects of the common vocabulary,"
+                        + " by id or name, parted by semicolons. Perhaps write \"Reading; Writing\"."),
+                at("4:12", "[OUT-OF-RANGE] found \"1500\", expected at most 24 hours, which are 1440 minutes."),
+                at("4:17", "[UNKNOWN-STUDENT] found \"ada and ben\", expected a student of family.json by name or id:"
+                        + " ada or ben. Perhaps write \"ada & ben\"."),
+                at("4:29", "[UNKNOWN-SUBJECT] found \"core\", expected subjects of the common vocabulary, by id or"
+                        + " name, parted by semicolons."),
+                at("5:12", "[WRONG-MINUTES] found \"1:75\", expected minutes such as 90, or hours such as 1:30 or"
+                        + " 1.5 h."),
+                at("5:17", "[MISSING-CELL] found no child, expected the child or children it is about."),
+                at("6:12", "[WRONG-MINUTES] found \"0.33 h\", expected minutes such as 90, or hours such as 1:30 or"
+                        + " 1.5 h. Perhaps write the minutes."),
+                at("6:37", "[ROW-TOO-LONG] found a cell without a header, expected 5 cells, as the first row has."
+                        + " Perhaps text with a comma in it needs double quotes round it."));
+    }
+
+    @Test
+    void otherEncodingIsNamed() {
+        assertThat(words(preview("windows-1252.csv", ImportOptions.NONE))).containsExactly("windows-1252.csv:3:21:"
+                + " error: [NOT-UTF-8] found the byte EA, which is not UTF-8, expected a table as text (CSV) in UTF-8."
+                + " Perhaps it is Windows-1252, where this byte is `ê`: in the spreadsheet program, save it as"
+                + " \"CSV UTF-8\".");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"504B030414, a spreadsheet or an archive", "255044462D312E37, a PDF", "FFFE64006100, text in UTF-16"})
+    void fileOfAnotherKindIsNamed(String hex, String found) {
+        ImportPreview preview = LogImport.preview("t.csv", HexFormat.of().parseHex(hex), book,
+                ImportOptions.NONE);
+
+        assertThat(preview.problems()).extracting(Problem::found).containsExactly(found);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "''                                    | EMPTY-TABLE",
+        "date,child\\n                         | EMPTY-TABLE",
+        "date\\n2026-09-01\\n                  | UNKNOWN-SEPARATOR",
+        "date,child;notes\\n2026-09-01,ada;x\\n | UNKNOWN-SEPARATOR",
+        "date,child\\n2026-09-01,\"ada\\n      | WRONG-CSV",
+        "date,child\\n2026-09-01,\"a\"da\\n    | WRONG-CSV",
+        "date,day,child\\n1,2,ada\\n           | AMBIGUOUS-COLUMN",
+        "date,child,child\\n2026-09-01,ada,ben\\n | AMBIGUOUS-COLUMN",
+        "date,child,notes\\n2026-09-01,ada,a\u202Eb\\n | HIDDEN-CHARACTER"
+    })
+    void tableThatCannotBeUnderstoodIsRefused(String text, String code) {
+        ImportPreview preview = previewOf(text.replace("\\n", "\n"), ImportOptions.NONE);
+
+        assertThat(preview.problems()).extracting(Problem::code).containsExactly(code);
+        assertThat(preview.toAdd()).isEmpty();
+    }
+
+    @Test
+    void headerThatIsNotThereIsRefusedWithTheNearest() {
+        ImportPreview preview = previewOf("date,child,notes\n2026-09-01,ada,Kite\n",
+                new ImportOptions(Map.of(ImportColumn.DATE, "date", ImportColumn.STUDENTS, "child", ImportColumn.DID,
+                        "note"), DateForm.ISO, null));
+
+        assertThat(preview.problems()).extracting(Problem::code, Problem::perhaps)
+                .containsExactly(tuple("UNKNOWN-COLUMN", "you meant \"notes\""));
+    }
+
+    @Test
+    void whatWasSaidAboutColumnsIsAllThatIsTaken() {
+        ImportPreview preview = previewOf("date,child,notes\n2026-09-01,ada,Kite\n",
+                new ImportOptions(Map.of(ImportColumn.DATE, "Date", ImportColumn.STUDENTS, "Child"), DateForm.ISO,
+                        null));
+
+        assertThat(preview.unused()).containsExactly("notes");
+        assertThat(preview.toAdd().get("2026-27")).extracting(YearRecords.LogEntry::did).containsExactly("");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ada;ben", "Ada & Ben", "\"Ada Rowe, Ben Rowe\"", "ADA;ada;ben"})
+    void severalChildrenMayStandInOneCell(String cell) {
+        ImportPreview preview = previewOf("date,child\n2026-09-01," + cell + "\n", ImportOptions.NONE);
+
+        assertThat(preview.toAdd().get("2026-27")).extracting(YearRecords.LogEntry::students)
+                .containsExactly(List.of("ada", "ben"));
+    }
+
+    @Test
+    void firstNameOfTwoChildrenIsNotGuessedAt() {
+        // given
+        Snapshot two = book("{\"hearthrule\": 1, \"students\": [{\"id\": \"one\", \"name\": \"Sam Rowe\"},"
+                + " {\"id\": \"two\", \"name\": \"Sam Park\"}]}");
+
+        // when
+        ImportPreview preview = LogImport.preview("t.csv",
+                "date,child\n2026-09-01,Sam\n".getBytes(StandardCharsets.UTF_8), two, ImportOptions.NONE);
+
+        // then
+        assertThat(preview.problems()).extracting(Problem::code).containsExactly("UNKNOWN-STUDENT");
+    }
+
+    @Test
+    void excerptShowsTheRow() {
+        assertThat(previewOf("date,child\n2026-09-01,\"adda\"\n", ImportOptions.NONE).problems().get(0).toText())
+                .endsWith("\n2026-09-01,\"adda\"\n           ^");
+    }
+
+    private ImportPreview preview(String name, ImportOptions options) {
+        return LogImport.preview(name, bytes(name), book, options);
+    }
+
+    private ImportPreview previewOf(String text, ImportOptions options) {
+        return LogImport.preview("t.csv", text.getBytes(StandardCharsets.UTF_8), book, options);
+    }
+
+    private static byte[] bytes(String name) {
+        try {
+            return Files.readAllBytes(TABLES.resolve(name));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Snapshot book(String family) {
+        return new Snapshot(BookReader.read(Map.of("family.json", family), new Problems()).orElseThrow(), Map.of());
+    }
+
+    private static YearRecords.LogEntry entryOf(String id, int day, int minutes, List<String> students,
+                                                List<String> subjects, String did) {
+        return new YearRecords.LogEntry(id, LocalDate.of(2026, 9, day), minutes, students, subjects, did, List.of(),
+                null, null, null, null);
+    }
+
+    private static List<String> words(ImportPreview preview) {
+        return preview.problems().stream().map(problem -> problem.toText().lines().findFirst().orElseThrow())
+                .collect(Collectors.toList());
+    }
+
+    private static String at(String place, String rest) {
+        return "everything-wrong.csv:" + place + ": error: " + rest;
+    }
+}
