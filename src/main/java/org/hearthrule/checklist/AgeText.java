@@ -1,0 +1,96 @@
+package org.hearthrule.checklist;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.hearthrule.law.AttendanceAge;
+import org.hearthrule.law.AttendanceAge.Ends;
+import org.hearthrule.law.AttendanceAge.MidYear;
+import org.hearthrule.law.AttendanceAge.Starts;
+import org.hearthrule.law.Profile;
+import org.hearthrule.terms.Grades;
+import org.hearthrule.terms.Wording;
+
+/** Says in plain words between which ages a law binds. */
+final class AgeText {
+
+    private final Wording wording;
+    private final Profile profile;
+
+    AgeText(Wording wording, Profile profile) {
+        this.wording = wording;
+        this.profile = profile;
+    }
+
+    void add(Page page, LocalDate asOf) {
+        for (AttendanceAge age : profile.attendance()) {
+            if (age.validity().inForceOn(asOf)) {
+                page.blank().heading(wording.say("law.age"));
+                page.paragraph(0, wording.say("law.age.starts", starts(age.starts())) + ' '
+                        + wording.say("law.age.ends", ends(age.ends())));
+                if (age.early() != null) {
+                    ConditionWords conditions = new ConditionWords(wording, profile, profile.usualPathway());
+                    page.paragraph(0, wording.say("law.age.early", conditions.of(age.early())));
+                }
+                if (age.note() != null) {
+                    page.paragraph(0, age.note());
+                }
+                page.paragraph(0, String.join(" ", new Sources(wording).sentences(age.cites())));
+            }
+        }
+    }
+
+    private String starts(Starts starts) {
+        if (starts instanceof Starts.Birthday birthday) {
+            return wording.say("law.age.start.birthday", birthday.age()) + midYear(birthday.midYear());
+        }
+        if (starts instanceof Starts.ByDate by) {
+            String from = by.bindsFrom() == null ? ""
+                    : wording.say("law.age.start.binds-from", wording.date(by.bindsFrom()));
+            return wording.say(by.inclusive() ? "law.age.start.by" : "law.age.start.before", by.age(),
+                    wording.date(by.date())) + from + midYear(by.midYear());
+        }
+        if (starts instanceof Starts.CalendarYear year) {
+            return wording.say("law.age.start.calendar", year.age(), wording.date(year.from()));
+        }
+        if (starts instanceof Starts.BySchoolFirstDay school) {
+            return wording.say("law.age.start.school", school.age());
+        }
+        boolean earlier = starts instanceof Starts.EarlierOf;
+        List<Starts> parts = starts instanceof Starts.EarlierOf e ? e.parts() : ((Starts.LaterOf) starts).parts();
+        return wording.say(earlier ? "due.earlier-of" : "due.later-of",
+                wording.or(parts.stream().map(this::starts).toList()));
+    }
+
+    private String midYear(MidYear midYear) {
+        if (midYear == null) {
+            return "";
+        }
+        return switch (midYear) {
+            case OWED -> "";
+            case NEXT_YEAR -> wording.say("law.age.mid-year.next-year");
+            case UNCLEAR -> wording.say("law.age.mid-year.unclear");
+        };
+    }
+
+    private String ends(Ends ends) {
+        if (ends instanceof Ends.Birthday birthday) {
+            return wording.say("law.age.end.birthday", birthday.age());
+        }
+        if (ends instanceof Ends.YearEnd year) {
+            return wording.say("law.age.end.year", year.age());
+        }
+        if (ends instanceof Ends.ByDate by) {
+            return wording.say("law.age.end.by", by.age(), wording.date(by.date()));
+        }
+        if (ends instanceof Ends.OnEvent event) {
+            return wording.say("law.age.end.event", event.event().words());
+        }
+        if (ends instanceof Ends.GradeCompleted grade) {
+            return wording.say("law.age.end.grade", Grades.name(grade.grade()));
+        }
+        boolean earlier = ends instanceof Ends.EarlierOf;
+        List<Ends> parts = ends instanceof Ends.EarlierOf e ? e.parts() : ((Ends.LaterOf) ends).parts();
+        return wording.say(earlier ? "due.earlier-of" : "due.later-of",
+                wording.or(parts.stream().map(this::ends).toList()));
+    }
+}

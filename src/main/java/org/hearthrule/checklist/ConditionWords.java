@@ -1,0 +1,176 @@
+package org.hearthrule.checklist;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.hearthrule.law.Condition;
+import org.hearthrule.law.Pathway;
+import org.hearthrule.law.Profile;
+import org.hearthrule.law.Span;
+import org.hearthrule.law.Threshold;
+import org.hearthrule.terms.Wording;
+
+/** Says in plain words when a rule applies, fit to follow "if". */
+final class ConditionWords {
+
+    private final Wording wording;
+    private final Profile profile;
+    private final Pathway pathway;
+
+    ConditionWords(Wording wording, Profile profile, Pathway pathway) {
+        this.wording = wording;
+        this.profile = profile;
+        this.pathway = pathway;
+    }
+
+    /** @return the words, empty when the rule always applies */
+    String of(Condition condition) {
+        return of(condition, true);
+    }
+
+    private String of(Condition condition, boolean is) {
+        if (condition instanceof Condition.Not not) {
+            return of(not.part(), !is);
+        }
+        if (condition instanceof Condition.All all) {
+            return joined(all.parts(), is, is);
+        }
+        if (condition instanceof Condition.Any any) {
+            return joined(any.parts(), is, !is);
+        }
+        String words = plain(condition);
+        return is ? words : wording.say("if.not", words);
+    }
+
+    /** "Not both" reads as "not one or not the other". */
+    private String joined(List<Condition> parts, boolean is, boolean all) {
+        List<String> words = new ArrayList<>();
+        for (Condition part : parts) {
+            String each = of(part, is);
+            boolean nested = parts.size() > 1 && (part instanceof Condition.All || part instanceof Condition.Any);
+            if (!each.isEmpty()) {
+                words.add(nested ? '(' + each + ')' : each);
+            }
+        }
+        return String.join(wording.say(all ? "if.and" : "if.or"), words);
+    }
+
+    private String plain(Condition condition) {
+        if (condition instanceof Condition.Age age) {
+            return age(age);
+        }
+        if (condition instanceof Condition.Grade grade) {
+            return wording.say(grade.grades().numbers().size() == 1 ? "if.grade" : "if.grades", grade.grades().words());
+        }
+        if (condition instanceof Condition.YearOfProgram year) {
+            return year(year);
+        }
+        if (condition instanceof Condition.Event event) {
+            return event(event);
+        }
+        if (condition instanceof Condition.CameFrom from) {
+            String kinds = wording.or(from.kinds().stream().map(ConditionWords::slug).toList());
+            String where = from.inState() == null ? ""
+                    : wording.say(from.inState() ? "if.came-from.here" : "if.came-from.elsewhere");
+            String within = from.within() == null ? "" : wording.say("if.came-from.within", span(from.within()));
+            return wording.say("if.came-from", kinds) + where + within;
+        }
+        if (condition instanceof Condition.Choice choice) {
+            return choice(choice);
+        }
+        if (condition instanceof Condition.History history) {
+            return wording.say(history.yearsAgo() == 1 ? "if.history.last" : "if.history", title(history.requirement()),
+                    slug(history.was()), history.yearsAgo());
+        }
+        if (condition instanceof Condition.Result result) {
+            String when = result.yearsAgo() == 0 ? wording.say("if.result.now")
+                    : wording.count("if.result.ago", result.yearsAgo());
+            return wording.say("if.result", title(result.requirement()), threshold(result.threshold()), when);
+        }
+        if (condition instanceof Condition.Attribute attribute) {
+            Profile.FactAsked asked = profile.facts().get(attribute.fact());
+            return wording.say(attribute.is() ? "if.fact.yes" : "if.fact.no",
+                    asked == null ? slug(attribute.fact()) : asked.question());
+        }
+        if (condition instanceof Condition.Place place) {
+            return wording.say("if.place", wording.or(place.names()));
+        }
+        if (condition instanceof Condition.Asked asked) {
+            return wording.say("if.asked", slug(asked.by()));
+        }
+        return wording.say("if.opt-in", slug(((Condition.OptIn) condition).program()));
+    }
+
+    private String age(Condition.Age age) {
+        String day = switch (age.on().anchor()) {
+            case THAT_DAY -> "";
+            case YEAR_START -> wording.say("if.age.year-start");
+            case YEAR_END -> wording.say("if.age.year-end");
+            case ON -> wording.say("if.age.on", wording.date(age.on().date()));
+            case BEFORE -> wording.say("if.age.before", wording.date(age.on().date()));
+        };
+        if (age.atLeast() != null && age.below() != null) {
+            return wording.say("if.age.between", age.atLeast(), age.below()) + day;
+        }
+        return (age.atLeast() != null ? wording.say("if.age.at-least", age.atLeast())
+                : wording.say("if.age.below", age.below())) + day;
+    }
+
+    private String year(Condition.YearOfProgram year) {
+        if (year.every() > 1) {
+            return wording.say("if.year.every", year.every(), year.atLeast());
+        }
+        if (year.atMost() == null) {
+            return wording.say("if.year.from", year.atLeast());
+        }
+        return year.atMost() == year.atLeast()
+                ? year.atLeast() == 1 ? wording.say("if.year.first") : wording.say("if.year.only", year.atLeast())
+                : wording.say("if.year.between", year.atLeast(), year.atMost());
+    }
+
+    private String event(Condition.Event event) {
+        String words = event.kind().words();
+        if (event.order() != null) {
+            String other = event.date() != null ? wording.date(event.date()) : event.other().words();
+            String order = switch (event.order()) {
+                case BEFORE -> "if.event.before";
+                case ON_OR_BEFORE -> "if.event.on-or-before";
+                case AFTER -> "if.event.after";
+                case ON_OR_AFTER -> "if.event.on-or-after";
+            };
+            words = wording.say(order, words, other);
+        } else {
+            words = wording.say("if.event", words);
+        }
+        return event.within() == null ? words : words + wording.say("if.event.within", span(event.within()));
+    }
+
+    private String choice(Condition.Choice choice) {
+        Pathway.ChoiceOffered offered = pathway.choices().get(choice.name());
+        Map<String, String> options = offered == null ? Map.of() : offered.options();
+        return wording.say("if.choice",
+                wording.or(choice.values().stream().map(value -> options.getOrDefault(value, slug(value))).toList()));
+    }
+
+    /** For example {@code above 33 (percentile; composite)}. */
+    String threshold(Threshold threshold) {
+        String areas = threshold.areas().isEmpty() ? "" : "; " + wording.and(threshold.areas().stream()
+                .map(ConditionWords::slug).toList());
+        return threshold.comparison().words() + ' ' + threshold.number().toPlainString() + " (" + slug(threshold.measure())
+                + areas + ')';
+    }
+
+    private String title(String requirement) {
+        return pathway.asks().stream().filter(r -> r.id().equals(requirement) || r.localId().equals(requirement))
+                .map(r -> r.title()).findFirst().orElse(slug(requirement));
+    }
+
+    private String span(Span span) {
+        return new DueWords(wording, profile, pathway).span(span);
+    }
+
+    /** {@code home-program} as words. */
+    static String slug(String slug) {
+        return slug.substring(slug.lastIndexOf('/') + 1).replace('-', ' ');
+    }
+}

@@ -1,0 +1,103 @@
+package org.hearthrule.checklist;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hearthrule.law.Evidence;
+import org.hearthrule.law.Pathway;
+import org.hearthrule.law.Profile;
+import org.hearthrule.law.Requirement;
+import org.hearthrule.terms.Wording;
+
+/** Says in a few sentences what one requirement asks. */
+final class Duty {
+
+    private final Wording wording;
+    private final Profile profile;
+
+    Duty(Wording wording, Profile profile) {
+        this.wording = wording;
+        this.profile = profile;
+    }
+
+    /** @return when it is due, what shows it and what else there is to say; empty when the profile does not have it */
+    Optional<String> note(String requirementId) {
+        for (Pathway pathway : profile.pathways()) {
+            for (Requirement asked : pathway.asks()) {
+                if (asked.id().equals(requirementId)) {
+                    return Optional.of(String.join(" ", sentences(asked, pathway)));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** @return condition, due date, occasions, who and to whom, proof, contents, keeping, note, question */
+    List<String> sentences(Requirement asked, Pathway pathway) {
+        DueWords dues = new DueWords(wording, profile, pathway);
+        List<String> said = new ArrayList<>();
+        if (asked.validity().announced()) {
+            said.add(wording.say("law.asks.announced"));
+        }
+        String when = new ConditionWords(wording, profile, pathway).of(asked.when());
+        if (!when.isEmpty()) {
+            said.add(wording.say("law.asks.if", when));
+        }
+        said.add(wording.say("law.asks.due", dues.of(asked.due())));
+        recurs(asked, said);
+        owed(asked, said);
+        if (asked.shows() != null && !(asked.shows() instanceof Evidence.Filing)) {
+            said.add(asked.shows() instanceof Evidence.Words words ? words.words()
+                    : wording.say("law.asks.shown", new EvidenceWords(wording, profile, pathway).of(asked.shows())));
+        }
+        paper(asked, dues, said);
+        if (asked.note() != null) {
+            said.add(asked.note());
+        }
+        if (asked.question() != null) {
+            said.add(wording.say("law.asks.question", asked.question(),
+                    asked.ask() == null ? asked.confirmWith() : asked.ask()));
+        }
+        return said;
+    }
+
+    private void recurs(Requirement asked, List<String> said) {
+        switch (asked.recurs().each()) {
+            case YEAR -> { }
+            case ONCE -> said.add(wording.say("law.asks.once"));
+            case EVENT -> said.add(wording.say("law.asks.each-event",
+                    DueWords.events(wording, asked.recurs().events())));
+        }
+    }
+
+    private void owed(Requirement asked, List<String> said) {
+        switch (asked.owedFor()) {
+            case CHILD -> { }
+            case FAMILY -> said.add(wording.say("law.asks.for-family"));
+            case SCHOOL -> said.add(wording.say("law.asks.for-school"));
+        }
+        if (!asked.by().equals("parent")) {
+            said.add(wording.say("law.asks.by", asked.by()));
+        }
+        if (asked.to() != null) {
+            said.add(wording.say("law.asks.to", asked.to()));
+        }
+    }
+
+    private void paper(Requirement asked, DueWords dues, List<String> said) {
+        if (!asked.states().isEmpty()) {
+            said.add(wording.say("law.asks.states", String.join("; ", asked.states())));
+        }
+        if (!asked.attaches().isEmpty()) {
+            said.add(wording.say("law.asks.attaches", String.join("; ", asked.attaches())));
+        }
+        if (asked.form() != null) {
+            said.add(wording.say("law.asks.form", asked.form()));
+        }
+        if (asked.keepFor() != null) {
+            String span = asked.keepFor().span() == null ? asked.keepFor().words()
+                    : wording.say("law.asks.keep.span", dues.span(asked.keepFor().span()));
+            said.add(wording.say("law.asks.keep", span));
+        }
+    }
+}

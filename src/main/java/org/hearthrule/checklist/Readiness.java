@@ -1,0 +1,72 @@
+package org.hearthrule.checklist;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What lies ready for an evaluation of one child in one school year.
+ *
+ * @param asOf       the day
+ * @param student    the child's name
+ * @param follows    law and pathway, or null when the child follows none
+ * @param first      first day of the school year looked at
+ * @param last       its last day
+ * @param thirds     the days taught, cut in three equal parts
+ * @param before     the day by which it must be ready
+ * @param beforeWhat what falls due then, or null when it is only the year's end
+ * @param subjects   one for each subject the law names
+ * @param items      the portfolio, item by item
+ * @param tests      lines about tests and evaluations
+ * @param evaluators who may evaluate or test, a sentence each
+ * @param steps      the shortest list of things to do
+ */
+public record Readiness(LocalDate asOf, String student, Checklist.Follows follows, LocalDate first, LocalDate last,
+                        List<Third> thirds, LocalDate before, String beforeWhat, List<SubjectRow> subjects,
+                        List<Item> items, List<Line> tests, List<String> evaluators, List<Step> steps) {
+
+    /** From a day to a day, both included. */
+    public record Third(LocalDate from, LocalDate to) {
+        boolean holds(LocalDate day) {
+            return !day.isBefore(from) && !day.isAfter(to);
+        }
+    }
+
+    /**
+     * What the year's records hold of one subject.
+     *
+     * @param name    the law's name
+     * @param may     the law permits it without asking it
+     * @param days    days with an entry
+     * @param minutes minutes logged; an entry for several subjects counts whole for each
+     * @param samples dated samples of work, by third
+     * @param undated samples without a date
+     * @param books   books and other readings
+     */
+    public record SubjectRow(String name, boolean may, int days, int minutes, List<Integer> samples, int undated,
+                             int books) { }
+
+    /** How much of an item is there. */
+    public enum Presence {
+        THERE, SOME, MISSING,
+        /** Cannot be counted here. */
+        NOT_COUNTED
+    }
+
+    /**
+     * One thing a portfolio holds.
+     *
+     * @param name  the law's or a plain name
+     * @param found what was found, in words
+     */
+    public record Item(String name, Presence presence, String found) { }
+
+    /**
+     * One thing to do.
+     *
+     * @param by    the day, or null
+     * @param title what it is about
+     * @param next  what to do
+     * @param found what was found
+     */
+    public record Step(LocalDate by, String title, String next, String found) { }
+}

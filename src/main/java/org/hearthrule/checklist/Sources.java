@@ -1,0 +1,50 @@
+package org.hearthrule.checklist;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.hearthrule.law.Cite;
+import org.hearthrule.law.Source;
+import org.hearthrule.terms.Binding;
+import org.hearthrule.terms.Wording;
+
+/** Says where a rule stands, when and how that was read, and how binding it is. */
+final class Sources {
+
+    private final Wording wording;
+
+    Sources(Wording wording) {
+        this.wording = wording;
+    }
+
+    /** @return a sentence for each way and day of reading, in the order first met */
+    List<String> sentences(List<Cite> cites) {
+        List<String> sentences = new ArrayList<>();
+        List<Cite> left = new ArrayList<>(cites);
+        while (!left.isEmpty()) {
+            Cite first = left.get(0);
+            List<String> words = left.stream().filter(cite -> readAlike(cite, first)).map(Cite::words).distinct()
+                    .toList();
+            left.removeIf(cite -> readAlike(cite, first));
+            sentences.add(wording.say("line.read." + first.basis().name().toLowerCase(Locale.ROOT),
+                    String.join("; ", words), wording.date(first.read())));
+        }
+        return sentences;
+    }
+
+    /** @return how a text was read */
+    String sentence(Source source) {
+        return wording.say("line.read." + source.basis().name().toLowerCase(Locale.ROOT), source.title(),
+                wording.date(source.read()));
+    }
+
+    private static boolean readAlike(Cite one, Cite other) {
+        return one.basis() == other.basis() && one.read().equals(other.read());
+    }
+
+    /** @return a sentence when the rule is no law, else an empty text */
+    String binding(Binding binding) {
+        return binding == null || binding.law() ? ""
+                : wording.say("line.binding." + binding.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+}

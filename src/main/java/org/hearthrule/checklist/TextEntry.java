@@ -1,0 +1,39 @@
+package org.hearthrule.checklist;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hearthrule.rules.Finding;
+
+/**
+ * Lines that say the same of several children, set as one.
+ *
+ * @param line  the first of them
+ * @param names the children's names, in order; empty for the family
+ * @param ids   the lines' ids
+ */
+record TextEntry(Line line, List<String> names, List<String> ids) {
+
+    /** @return the lines of one section, those that differ only in the child put together where the first stood */
+    static List<TextEntry> of(List<Line> lines) {
+        Map<List<Object>, TextEntry> entries = new LinkedHashMap<>();
+        for (Line line : lines) {
+            TextEntry entry = entries.computeIfAbsent(key(line.finding()),
+                    key -> new TextEntry(line, new ArrayList<>(), new ArrayList<>()));
+            if (line.finding().studentName() != null) {
+                entry.names.add(line.finding().studentName());
+            }
+            entry.ids.add(line.id());
+        }
+        return List.copyOf(entries.values());
+    }
+
+    /** Everything a reader sees but the name. */
+    private static List<Object> key(Finding finding) {
+        return Arrays.asList(finding.requirement(), finding.studentName() == null, finding.title(), finding.status(),
+                finding.due(), finding.dueNote(), finding.opens(), finding.why(), finding.next(), finding.cites(),
+                finding.confirmWith());
+    }
+}

@@ -1,0 +1,193 @@
+package org.hearthrule.checklist;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.hearthrule.rules.Finding;
+import org.hearthrule.rules.Status;
+import org.hearthrule.terms.Wording;
+
+/** Sets a checklist as text for a terminal: the date in a column of its own, what is to be known beside it. */
+public final class TextWriter {
+
+    private final Wording wording;
+    private final Style style;
+    private final Sources sources;
+    private final Checklist checklist;
+    private final FirstNames firstNames;
+    private final Page page;
+
+    private TextWriter(Checklist checklist, Wording wording, Style style) {
+        this.wording = wording;
+        this.style = style;
+        this.sources = new Sources(wording);
+        this.checklist = checklist;
+        this.firstNames = FirstNames.of(checklist);
+        this.page = new Page(style, wording);
+    }
+
+    /**
+     * @param all also what is not due and what the law does not ask
+     * @return the checklist, each line ended
+     */
+    public static String write(Checklist checklist, boolean all, Wording wording, Style style) {
+        return new TextWriter(checklist, wording, style).write(all);
+    }
+
+    private String write(boolean all) {
+        head();
+        for (Section section : Section.values()) {
+            List<Line> lines = checklist.lines(section);
+            if (!lines.isEmpty() && (all || !section.onlyOnRequest())) {
+                page.blank().heading(wording.say("section." + section.slug()));
+                TextEntry.of(lines).forEach(this::entry);
+            }
+        }
+        foot(all);
+        return page.toString();
+    }
+
+    private void head() {
+        page.line(style.bold(page.clean(wording.say("checklist.title", wording.date(checklist.asOf())))));
+        if (checklist.family() != null) {
+            page.paragraph(0, checklist.family());
+        }
+        for (Checklist.Follows follows : checklist.follows()) {
+            page.paragraph(2, wording.say("checklist.follows", follows.name(), follows.profile().name(),
+                    lowerFirst(follows.pathway().name())));
+        }
+        page.blank().paragraph(0, wording.say("caution")).blank();
+        page.paragraph(0, summary());
+    }
+
+    private static String lowerFirst(String text) {
+        boolean word = text.length() > 1 && Character.isLowerCase(text.charAt(1));
+        return word ? text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1) : text;
+    }
+
+    private String summary() {
+        if (checklist.lines().isEmpty()) {
+            return wording.say("checklist.nothing");
+        }
+        int late = checklist.lines(Section.LATE).size();
+        String first = late == 0 ? wording.say("checklist.none-late") : wording.count("checklist.late", late);
+        return checklist.lines().stream()
+                .filter(line -> line.finding().status() == Status.OPEN && line.finding().due() != null
+                        && !line.finding().theirs() && !line.finding().due().isBefore(checklist.asOf()))
+                .min(Line.ORDER)
+                .map(line -> first + ' ' + wording.say("checklist.next-date", wording.date(line.finding().due()),
+                        wording.distance(line.finding().due(), checklist.asOf()), title(line.finding(),
+                        line.finding().studentName() == null ? List.of() : List.of(line.finding().studentName()))))
+                .orElse(first);
+    }
+
+    private void entry(TextEntry entry) {
+        Line line = entry.line();
+        Finding finding = line.finding();
+        boolean late = line.section() == Section.LATE;
+        List<String> datesPlain = new ArrayList<>();
+        List<String> dates = new ArrayList<>();
+        String day = day(finding);
+        datesPlain.add(day);
+        dates.add(late ? style.accent(day) : style.bold(day));
+        if (finding.due() != null && line.section() != Section.DONE) {
+            String distance = wording.distance(finding.due(), checklist.asOf());
+            datesPlain.add(distance);
+            dates.add(distance);
+        }
+        page.blank().beside(dates, datesPlain, right(entry, late));
+    }
+
+    private String day(Finding finding) {
+        if (finding.due() != null) {
+            return wording.date(finding.due());
+        }
+        return finding.status() == Status.OPEN ? wording.say("date.none") : "";
+    }
+
+    private List<String> right(TextEntry entry, boolean late) {
+        Line line = entry.line();
+        Finding finding = line.finding();
+        int columns = style.columns() - Page.DATES;
+        List<String> right = new ArrayList<>();
+        page.wrap(title(finding, entry.names()), columns).forEach(text -> right.add(style.bold(text)));
+        String word = Shape.of(finding.status(), style.unicode()) + ' ' + wording.say("status." + statusKey(line)) + '.';
+        List<String> found = page.wrap(word + ' ' + found(line), columns);
+        right.add((late ? style.accent(word) : style.bold(word)) + found.get(0).substring(word.length()));
+        right.addAll(found.subList(1, found.size()));
+        if (finding.next() != null) {
+            right.addAll(page.wrap(wording.say("line.next", ended(finding.next())), columns));
+        }
+        page.wrap(source(line), columns).forEach(text -> right.add(style.dim(text)));
+        entry.ids().forEach(id -> right.add(style.dim(page.clean(id))));
+        return right;
+    }
+
+    private static String statusKey(Line line) {
+        return line.section() == Section.NOT_ASKED ? line.section().slug() : line.finding().status().slug();
+    }
+
+    private String title(Finding finding, List<String> names) {
+        return names.isEmpty() ? finding.title()
+                : wording.say("line.title", finding.title(), wording.and(names.stream().map(firstNames::of).toList()));
+    }
+
+    /**
+     * What was found. Remarks on the rule that do not change with the records are left to {@code explain}; so is
+     * everything but the first sentence of what is done.
+     */
+    private String found(Line line) {
+        Finding finding = line.finding();
+        boolean open = finding.status() == Status.OPEN || finding.status() == Status.LATE;
+        String note = line.asked() == null ? null : line.asked().note();
+        List<String> sentences = new ArrayList<>();
+        for (String why : finding.why()) {
+            if (!why.equals(note) && (sentences.isEmpty() || line.section() != Section.DONE)) {
+                sentences.add(ended(why));
+            }
+        }
+        if (finding.dueNote() != null && open) {
+            sentences.add(ended(finding.dueNote()));
+        }
+        if (finding.opens() != null && finding.status() == Status.OPEN) {
+            sentences.add(wording.say("line.opens", wording.date(finding.opens())));
+        }
+        if (finding.theirs()) {
+            sentences.add(wording.say("line.theirs"));
+        }
+        return String.join(" ", sentences);
+    }
+
+    /** A sentence with its full stop. */
+    private static String ended(String sentence) {
+        return sentence.endsWith(".") || sentence.endsWith("?") || sentence.endsWith("!") ? sentence : sentence + '.';
+    }
+
+    private String source(Line line) {
+        Finding finding = line.finding();
+        List<String> sentences = new ArrayList<>();
+        if (finding.cites().isEmpty()) {
+            sentences.add(wording.say("line.no-source"));
+        } else {
+            sentences.addAll(sources.sentences(finding.cites()));
+            sentences.add(sources.binding(line.binding()));
+        }
+        if (finding.confirmWith() != null) {
+            sentences.add(wording.say("line.confirm", finding.confirmWith()));
+        }
+        sentences.removeIf(String::isEmpty);
+        return String.join(" ", sentences);
+    }
+
+    private void foot(boolean all) {
+        page.blank().line(style.dim((style.unicode() ? "─" : "-").repeat(style.columns())));
+        long hidden = checklist.lines().stream().filter(line -> line.section().onlyOnRequest()).count();
+        if (hidden > 0 && !all) {
+            page.paragraph(0, wording.count("checklist.more", hidden));
+        }
+        if (!checklist.lines().isEmpty()) {
+            page.paragraph(0, wording.say("checklist.explain"));
+        }
+        page.paragraph(0, wording.say("caution.foot"));
+    }
+}
