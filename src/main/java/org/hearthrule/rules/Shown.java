@@ -71,11 +71,11 @@ record Shown(Truth.Value value, LocalDate on, Map<String, Object> counted, List<
             return joined(preferred.value, null, parts, List.of(preferred));
         }
         Shown all = joined(value, null, parts, parts);
-        if (parts.size() < 2 || all.lacks.size() < 2) {
-            return all;
+        List<String> lacks = new ArrayList<>(new java.util.LinkedHashSet<>(all.lacks));
+        if (parts.size() > 1 && lacks.size() > 1) {
+            lacks = List.of(Say.it("lacks.one-of", String.join(Say.it("lacks.or"), lacks)));
         }
-        return new Shown(value, null, all.counted, all.records, all.sums,
-                List.of(Say.it("lacks.one-of", String.join(Say.it("lacks.or"), all.lacks))), all.questions);
+        return new Shown(value, null, all.counted, all.records, all.sums, lacks, all.questions);
     }
 
     private static Shown joined(Truth.Value value, LocalDate on, List<Shown> counted, List<Shown> told) {
