@@ -40,9 +40,7 @@ class BookSchemaTest {
     }
 
     static List<Path> good() {
-        List<Path> books = new ArrayList<>(Fixtures.folders("good"));
-        books.add(Fixtures.ANNOTATED);
-        return books;
+        return Fixtures.readable();
     }
 
     @ParameterizedTest(name = "{0}")
