@@ -40,7 +40,10 @@ final class YamlComplaint {
             perhaps = "the line is indented wrongly, or text begins with a quote and goes on after it";
         } else if (context.startsWith("while parsing a flow")) {
             expected = context.contains("mapping") ? "a comma or `}`" : "a comma or `]`";
-            perhaps = "a bracket is not closed; it opened on line "
+            // a question mark within brackets ends plain text for the parser
+            perhaps = found.equals("`?`")
+                    ? "put the text with `?` in quotes"
+                    : "a bracket is not closed; it opened on line "
                     + (e.getContextMark() == null ? place.line() : e.getContextMark().getLine() + 1);
         } else if (complaint.startsWith("found unknown escape")) {
             expected = "`\\\\`, `\\\"` or `\\n` after a backslash";

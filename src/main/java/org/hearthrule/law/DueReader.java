@@ -214,7 +214,7 @@ final class DueReader {
                     least + " or more", null);
         }
         int every = fields.optionalInteger("every", 1, OLDEST).orElse(1);
-        if (every > 1 && period != null && period != Period.YEAR) {
+        if (fields.has("every") && period != null && period != Period.YEAR) {
             scope.error(fields.place("every"), ProfileFault.EVERY_WITHOUT_YEAR, "`every` beside `in-period: " + word
                     + "`", "`in-period: year`", null);
         }

@@ -52,7 +52,14 @@ final class Forms {
         if (first == null && fields.isMapping() && allKnown((Mapping) node, besides)) {
             scope.error(fields.place(), none, "none of the keys that say what it is", Say.oneOf(forms), null);
         }
-        return alone ? first : null;
+        if (first == null || !alone) {
+            // what belongs to a form is not to be called unknown because the form cannot be told
+            for (String beside : besides) {
+                fields.has(beside);
+            }
+            return null;
+        }
+        return first;
     }
 
     private static boolean allKnown(Mapping mapping, List<String> besides) {
@@ -151,9 +158,26 @@ final class Forms {
         if (isName(name)) {
             return true;
         }
+        String near = nameOf(name);
         scope.error(place, ProfileFault.WRONG_NAME, Say.code(name),
-                "small letters, digits and single hyphens, beginning with a letter", null);
+                "small letters, digits and single hyphens, beginning with a letter",
+                isName(near) ? "write " + Say.code(near) : null);
         return false;
+    }
+
+    /** Makes a name of words. */
+    private static String nameOf(String words) {
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < words.length(); i++) {
+            char c = Character.toLowerCase(words.charAt(i));
+            boolean keep = c >= 'a' && c <= 'z' || c >= '0' && c <= '9';
+            if (keep) {
+                out.append(c);
+            } else if (out.length() > 0 && out.charAt(out.length() - 1) != '-' && i < words.length() - 1) {
+                out.append('-');
+            }
+        }
+        return out.toString();
     }
 
     /** Small letters, digits and single hyphens, beginning with a letter, at most 60 characters. */

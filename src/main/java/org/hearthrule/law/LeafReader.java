@@ -186,8 +186,7 @@ final class LeafReader {
     }
 
     private static Evidence test(Fields fields, String method, Scope scope) {
-        String name = method == null ? "standardized-test" : method;
-        addMethod(name, scope);
+        String name = method(fields, method, "standardized-test", scope);
         List<String> list = Forms.texts(fields, "list", scope);
         List<String> areas = Forms.names(fields, "areas", scope);
         List<String> givenBy = Forms.names(fields, "given-by", scope);
@@ -205,15 +204,19 @@ final class LeafReader {
         return new Evidence.Test(name, list, areas, givenBy, notBy, consent, List.copyOf(thresholds));
     }
 
-    private static void addMethod(String name, Scope scope) {
+    /** The word a record book uses for it: the one written here, else the name of the option, else the usual one. */
+    private static String method(Fields fields, String option, String usual, Scope scope) {
+        String written = Forms.optionalName(fields, "method", scope);
+        String unwritten = option == null ? usual : option;
+        String name = written == null ? unwritten : written;
         if (scope.pathway != null) {
             scope.pathway.addMethod(name);
         }
+        return name;
     }
 
     private static Evidence evaluation(Fields fields, String method, Scope scope) {
-        String name = method == null ? "evaluation" : method;
-        addMethod(name, scope);
+        String name = method(fields, method, "evaluation", scope);
         List<String> by = Forms.names(fields, "by", scope);
         List<String> notBy = Forms.names(fields, "not-by", scope);
         String consent = fields.optionalText("consent", Forms.LONGEST_TITLE).orElse(null);

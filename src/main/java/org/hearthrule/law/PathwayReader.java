@@ -76,8 +76,10 @@ final class PathwayReader {
                 scope.error(Forms.place(node, i), ProfileFault.EXCLUDES_ITSELF, Say.code(slug) + ", the pathway itself",
                         "another pathway", null);
             } else if (!scope.pathways.contains(others.get(i))) {
-                scope.unknown(Forms.place(node, i), ProfileFault.UNKNOWN_PATHWAY, "pathway", others.get(i),
-                        scope.pathways);
+                List<String> known = new ArrayList<>(scope.pathways);
+                known.remove(slug);
+                scope.unknown(Forms.place(node, i), ProfileFault.UNKNOWN_PATHWAY, "other pathway", others.get(i),
+                        known);
             }
         }
         return others;

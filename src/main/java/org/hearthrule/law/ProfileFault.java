@@ -36,6 +36,7 @@ public enum ProfileFault {
     UNQUOTED("Text that looks like a number, a date, yes or no must stand in quotes."),
     WRONG_DATE("A date is written \"2026-09-01\" and must exist."),
     WRONG_MONTH_DAY("A day of the year is written \"09-01\" and must exist in every year."),
+    WRONG_SCHOOL_YEAR("A school year is written \"2019-20\"."),
     NOT_AN_INTEGER("A whole number in plain digits belongs here."),
     NOT_A_NUMBER("A number in plain digits, with at most two behind the point, belongs here."),
     OUT_OF_RANGE("The number is too small or too large."),

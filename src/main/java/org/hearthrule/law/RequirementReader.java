@@ -70,12 +70,39 @@ final class RequirementReader {
         Binding binding = fields.optionalOneOf("binding", Binding.class)
                 .orElse(cites.isEmpty() ? Binding.DISPUTED : cites.get(0).source().binding());
         Validity validity = ValidityReader.read(fields, true, scope);
-        List<String> waivedIn = Forms.texts(fields, "waived-in", scope);
+        List<String> waivedIn = schoolYears(fields, "waived-in", scope);
         fields.done();
         return new Requirement(pathwayId.concat("/").concat(localId), kind, title, owedFor, by, to, ages, when, recurs,
                 due == null ? usualDue(kind) : due, shows, states, attaches, form, needs, group, countsFrom, keepFor,
                 next, note, question, ask, confirmWith, cites, basis, binding, validity, waivedIn,
                 entry.key().place());
+    }
+
+    private static List<String> schoolYears(Fields fields, String key, Scope scope) {
+        List<String> years = Forms.texts(fields, key, scope);
+        Node node = fields.optionalNode(key).orElse(null);
+        for (int i = 0; i < years.size(); i++) {
+            if (!isSchoolYear(years.get(i))) {
+                scope.error(Forms.place(node, i), ProfileFault.WRONG_SCHOOL_YEAR, Say.code(years.get(i)),
+                        "a school year such as \"2019-20\"", null);
+            }
+        }
+        return years;
+    }
+
+    /** Four digits, a hyphen and the last two digits of the year after. */
+    private static boolean isSchoolYear(String text) {
+        if (text.length() != "2019-20".length() || text.charAt(4) != '-') {
+            return false;
+        }
+        int[] digits = new int[text.length()];
+        for (int i = 0; i < text.length(); i++) {
+            digits[i] = text.charAt(i) - '0';
+            if (i != 4 && (digits[i] < 0 || digits[i] > 9)) {
+                return false;
+            }
+        }
+        return (10 * digits[2] + digits[3] + 1) % 100 == 10 * digits[5] + digits[6];
     }
 
     private static Due usualDue(RequirementKind kind) {
@@ -150,7 +177,7 @@ final class RequirementReader {
     private static Evidence shows(Fields fields, RequirementKind kind, String localId, Condition when, Scope scope) {
         String paper = Forms.optionalName(fields, "paper", scope);
         Node node = fields.optionalNode("shows").orElse(null);
-        if (node != null && fields.has("paper")) {
+        if (node != null && fields.has("paper") && kind != null && isPaper(kind)) {
             scope.error(fields.place("paper"), ProfileFault.PAPER_AND_SHOWS, "`paper` beside `shows`",
                     "one of the two", "name the paper under `shows` as a filing");
         }

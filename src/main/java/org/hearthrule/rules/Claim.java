@@ -2,9 +2,11 @@ package org.hearthrule.rules;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.law.RequirementKind;
+import org.hearthrule.records.AnsweredDoubt;
 
 /**
  * What a requirement's rule says of one occasion, before time is looked at. Rules in {@code rules/} make a
@@ -30,10 +32,23 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
         }
         Shown shown = EvidenceCheck.of(requirement, situation, occasion, facts);
         if (requirement.shows() instanceof Evidence.Words) {
-            Outcome outcome = requirement.question() == null ? Outcome.IN_WORDS : Outcome.CANNOT_TELL;
-            return new Claim(requirement, situation, occasion, outcome, due, shown);
+            Shown answer = requirement.question() == null ? null : answer(requirement, situation);
+            Outcome open = requirement.question() == null ? Outcome.IN_WORDS : Outcome.CANNOT_TELL;
+            return answer == null ? new Claim(requirement, situation, occasion, open, due, shown)
+                    : new Claim(requirement, situation, occasion, Outcome.SHOWN, due, answer);
         }
         return new Claim(requirement, situation, occasion, outcome(requirement, situation, occasion, shown), due, shown);
+    }
+
+    /** What was answered to a requirement's open question, or null; the answer names the requirement's id. */
+    private static Shown answer(Requirement requirement, Situation situation) {
+        for (AnsweredDoubt answer : situation.book().answers()) {
+            if (answer.doubt().equals(requirement.id())) {
+                return Shown.yes(answer.date(), Map.of(), List.of(),
+                        Say.it("doubt.answered", answer.from(), answer.date(), answer.answer()));
+            }
+        }
+        return null;
     }
 
     private static Outcome outcome(Requirement requirement, Situation situation, Occasion occasion, Shown shown) {

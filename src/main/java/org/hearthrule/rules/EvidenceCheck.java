@@ -115,7 +115,10 @@ final class EvidenceCheck {
         if (option.as() == null || shown.isYes()) {
             return shown;
         }
-        List<String> lacks = shown.lacks().stream().map(lack -> option.as() + ": " + lack).toList();
+        String none = Say.it("lacks.none", "");
+        String nothing = none.substring(0, none.length() - 1);
+        List<String> lacks = shown.lacks().stream().map(lack -> lack.startsWith(nothing)
+                ? Say.it("lacks.none", option.as()) : option.as() + ": " + lack).distinct().toList();
         return new Shown(shown.value(), shown.on(), shown.counted(), shown.records(), shown.sums(), lacks, shown.questions());
     }
 

@@ -33,7 +33,7 @@ import org.hearthrule.law.RequirementKind;
  * @param wouldChange what would change the answer, a sentence each
  * @param rules       names of the rules that spoke: the requirement's own, then those of {@code rules/}
  * @param cites       sources; empty only for doubts about the records
- * @param confirmWith whom to confirm with
+ * @param confirmWith whom to confirm with; null for doubts about the records
  */
 public record Finding(String id, String requirement, String jurisdiction, String pathway, String student,
                       String studentName, RequirementKind kind, String title, String year, Status status, LocalDate due,

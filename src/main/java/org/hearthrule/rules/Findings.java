@@ -148,10 +148,11 @@ final class Findings {
     private List<Finding> aboutLaw(Profile profile) {
         List<Finding> found = new ArrayList<>();
         String code = profile.code().toLowerCase(Locale.ROOT);
-        List<Pathway> inUse = outcome.situations().stream().filter(s -> s.profile() == profile && s.year().holds(today))
-                .map(Situation::pathway).distinct().toList();
+        List<Situation> current = outcome.situations().stream()
+                .filter(s -> s.profile() == profile && s.year().holds(today)).toList();
+        List<Pathway> inUse = current.stream().map(Situation::pathway).distinct().toList();
         for (Profile.Doubt doubt : profile.doubts()) {
-            if (touches(doubt, profile, inUse)) {
+            if (touches(doubt, current)) {
                 found.add(doubt(doubt, code, profile));
             }
         }
@@ -173,14 +174,20 @@ final class Findings {
         return found;
     }
 
-    private static boolean touches(Profile.Doubt doubt, Profile profile, List<Pathway> inUse) {
-        if (inUse.isEmpty()) {
-            return false;
-        }
+    /** A doubt about certain duties matters only to those who may owe one of them. */
+    private static boolean touches(Profile.Doubt doubt, List<Situation> current) {
         if (doubt.on().isEmpty()) {
-            return true;
+            return !current.isEmpty();
         }
-        return inUse.stream().anyMatch(pathway -> doubt.on().stream().anyMatch(id -> id.startsWith(pathway.id() + "/")));
+        for (Situation situation : current) {
+            for (Requirement requirement : situation.pathway().asks()) {
+                if (doubt.on().contains(requirement.id()) && situation.occasions(requirement).stream()
+                        .anyMatch(occasion -> !occasion.applies().isNo())) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private Finding doubt(Profile.Doubt doubt, String code, Profile profile) {

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hearthrule.law.Condition;
+import org.hearthrule.law.Due;
 import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.law.RequirementKind;
@@ -79,7 +80,7 @@ final class PaperCheck {
     }
 
     private int least() {
-        return requirement.due() instanceof org.hearthrule.law.Due.InPeriod in
+        return requirement.due() instanceof Due.InPeriod in
                 && in.of() == org.hearthrule.law.Period.YEAR ? in.least() : 1;
     }
 
@@ -117,10 +118,18 @@ final class PaperCheck {
             case YEAR -> filed.year().equals(situation.year().fileLabel()) || filed.year().equals(situation.year().label());
             case ONCE -> true;
             case EVENT -> occasion.eventDay() != null
-                    && !filed.date().isBefore(occasion.eventDay().minusDays(requirement.due() instanceof org.hearthrule.law.Due.Before
+                    && !filed.date().isBefore(occasion.eventDay().minusDays(isBefore(requirement.due())
                     ? DAYS_BEFORE_A_PLAN : DAYS_BEFORE_AN_EVENT))
                     && !filed.date().isAfter(occasion.eventDay().plusYears(1));
         };
+    }
+
+    /** Whether a paper is sent before its event, in one case at least. */
+    private static boolean isBefore(Due due) {
+        if (due instanceof Due.Cases cases) {
+            return cases.cases().stream().anyMatch(each -> isBefore(each.due()));
+        }
+        return due instanceof Due.Before || due instanceof Due.Remarked remarked && isBefore(remarked.due());
     }
 
     private Shown approval(String paper) {

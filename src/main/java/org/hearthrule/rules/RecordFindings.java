@@ -25,9 +25,12 @@ final class RecordFindings {
         return new Finding(rule + "/" + doubt.student() + "/" + about, rule,
                 situation == null ? null : situation.profile().code().toLowerCase(Locale.ROOT),
                 situation == null ? null : situation.pathway().slug(), doubt.student(), name, RequirementKind.RECORD,
-                doubt.rule(), null, doubt.status(), null, Say.it("due.none"), null, false, List.of(doubt.sentence()),
-                doubt.next(), counted, doubt.records(), List.of(), List.of(), List.of(doubt.rule()), List.of(),
-                situation == null ? null : situation.profile().confirmWith());
+                capital(doubt.rule()), null, doubt.status(), null, Say.it("due.none"), null, false, List.of(doubt.sentence()),
+                doubt.next(), counted, doubt.records(), List.of(), List.of(), List.of(doubt.rule()), List.of(), null);
+    }
+
+    private static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     private static String slug(String words) {

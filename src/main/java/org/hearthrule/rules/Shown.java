@@ -71,10 +71,11 @@ record Shown(Truth.Value value, LocalDate on, Map<String, Object> counted, List<
             return joined(preferred.value, null, parts, List.of(preferred));
         }
         Shown all = joined(value, null, parts, parts);
-        if (parts.size() < 2 || all.lacks.size() < 2) {
-            return all;
+        List<String> lacks = new ArrayList<>(new java.util.LinkedHashSet<>(all.lacks));
+        if (parts.size() > 1 && lacks.size() > 1) {
+            lacks = List.of(oneOf(lacks));
         }
-        return new Shown(value, null, all.counted, all.records, all.sums, List.of(oneOf(all.lacks)), all.questions);
+        return new Shown(value, null, all.counted, all.records, all.sums, lacks, all.questions);
     }
 
     /** Several things of which none is noted read as one list. */

@@ -38,7 +38,8 @@ class BookReaderTest {
         assertThat(book.persons()).containsExactly(new Person("mo", "Mo Example", List.of("parent", "teacher"),
                 List.of(new Person.Credential("high-school-diploma", "us-xx", day(2004, 6, 11)))));
         assertThat(book.placements()).containsExactly(new Placement("ada", "us-xx", "home-instruction",
-                day(2024, 8, 26), null, null, null, "Example Valley", "Example City", "Example County", List.of(), null));
+                day(2024, 8, 26), null, null, null, "Example Valley", "Example City", "Example County", List.of(),
+                null));
         assertThat(book.placements().get(0).place())
                 .isEqualTo(new Place(Fixtures.ANNOTATED.resolve("family.json").toString(), 13, 5));
         assertThat(book.events()).containsExactly(new BookEvent(EventKind.LEFT_SCHOOL, day(2024, 6, 12),

@@ -27,7 +27,8 @@ class CopiesTest {
     @Test
     void howTheDayBeforeEndedIsKeptHoweverMuchIsDoneToday() {
         assertThat(kept("2026-11-24T08:00", "2026-11-24T20:00", "2026-11-25T08:00", "2026-11-25T09:00",
-                "2026-11-25T10:00", "2026-11-25T11:00")).contains("2026-11-24T20:00").doesNotContain("2026-11-24T08:00");
+                "2026-11-25T10:00", "2026-11-25T11:00"))
+                .contains("2026-11-24T20:00").doesNotContain("2026-11-24T08:00");
     }
 
     @Test

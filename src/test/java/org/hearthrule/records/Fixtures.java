@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -28,6 +29,17 @@ final class Fixtures {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Returns every book that must be readable: the good ones and the families of the demonstration. */
+    static List<Path> readable() {
+        List<Path> books = new ArrayList<>(folders("good"));
+        for (Path folder : folders(".")) {
+            if (Files.exists(folder.resolve("family.json"))) {
+                books.add(folder.normalize());
+            }
+        }
+        return books;
     }
 
     /** Returns the text of each file of a book, by name. */
