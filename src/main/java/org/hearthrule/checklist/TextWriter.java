@@ -39,12 +39,17 @@ public final class TextWriter {
         for (Section section : Section.values()) {
             List<Line> lines = checklist.lines(section);
             if (!lines.isEmpty() && (all || !section.onlyOnRequest())) {
-                page.blank().heading(wording.say("section." + section.slug()));
+                page.blank().heading(wording.say("section." + section.slug() + ofBook(section)));
                 TextEntry.of(lines).forEach(this::entry);
             }
         }
         foot(all);
         return page.toString();
+    }
+
+    /** Without a record book a day that has passed is no more than that. */
+    private String ofBook(Section section) {
+        return section == Section.LATE && checklist.family() == null ? ".no-book" : "";
     }
 
     private void head() {
@@ -70,7 +75,7 @@ public final class TextWriter {
             return wording.say("checklist.nothing");
         }
         int late = checklist.lines(Section.LATE).size();
-        String first = late == 0 ? wording.say("checklist.none-late") : wording.count("checklist.late", late);
+        String first = late == 0 ? wording.say("checklist.none-late" + ofBook(Section.LATE)) : wording.count("checklist.late" + ofBook(Section.LATE), late);
         return checklist.lines().stream()
                 .filter(line -> line.finding().status() == Status.OPEN && line.finding().due() != null
                         && !line.finding().theirs() && !line.finding().due().isBefore(checklist.asOf()))
@@ -111,7 +116,8 @@ public final class TextWriter {
         int columns = style.columns() - Page.DATES;
         List<String> right = new ArrayList<>();
         page.wrap(title(finding, entry.names()), columns).forEach(text -> right.add(style.bold(text)));
-        String word = Shape.of(finding.status(), style.unicode()) + ' ' + wording.say("status." + statusKey(line)) + '.';
+        String word = Shape.of(finding.status(), style.unicode()) + ' ' + wording.say("status." + statusKey(line)
+                + ofBook(line.section())) + '.';
         List<String> found = page.wrap(word + ' ' + found(line), columns);
         right.add((late ? style.accent(word) : style.bold(word)) + found.get(0).substring(word.length()));
         right.addAll(found.subList(1, found.size()));
@@ -128,7 +134,7 @@ public final class TextWriter {
     }
 
     private String title(Finding finding, List<String> names) {
-        return names.isEmpty() ? finding.title()
+        return names.isEmpty() || checklist.family() == null ? finding.title()
                 : wording.say("line.title", finding.title(), wording.and(names.stream().map(firstNames::of).toList()));
     }
 
@@ -186,7 +192,7 @@ public final class TextWriter {
             page.paragraph(0, wording.count("checklist.more", hidden));
         }
         if (!checklist.lines().isEmpty()) {
-            page.paragraph(0, wording.say("checklist.explain"));
+            page.paragraph(0, wording.say(checklist.family() == null ? "checklist.explain.no-book" : "checklist.explain"));
         }
         page.paragraph(0, wording.say("caution.foot"));
     }

@@ -19,6 +19,7 @@ final class CheckCommand implements Command {
         Options.option(spec, "--as-of", "DATE");
         Options.option(spec, "--student", "NAME");
         Delivery.options(spec);
+        Options.flag(spec, "--names");
     }
 
     @Override

@@ -19,7 +19,6 @@ final class Delivery {
         Options.option(spec, "--format", "FORMAT");
         Options.option(spec, "--out", "FILE");
         Options.flag(spec, "--all");
-        Options.flag(spec, "--names");
         Options.flag(spec, "--strict");
     }
 

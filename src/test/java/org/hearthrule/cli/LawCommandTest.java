@@ -1,0 +1,90 @@
+package org.hearthrule.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import org.junit.jupiter.api.Test;
+
+class LawCommandTest {
+
+    private static Run law(String... more) {
+        String[] args = new String[more.length + 3];
+        args[0] = "law";
+        args[1] = "--jurisdictions";
+        args[2] = "test-fixtures/profiles";
+        System.arraycopy(more, 0, args, 3, more.length);
+        return Run.of(args);
+    }
+
+    @Test
+    void saysInPlainWordsWhatTheAnnotatedProfileAsks() {
+        Run run = law("us-xx");
+
+        assertThat(run.exit()).isZero();
+        assertThat(oneLine(run)).contains("Example: home instruction", "HOME INSTRUCTION (the usual one)",
+                "Notice after a move. Due within 30 days after the day you moved in.",
+                "Plan for the year. Due on the later of these: within 4 weeks after the day you received their forms; or by August 15.",
+                "Results of the assessment. Due by August 1 of the next school year.",
+                "Enrolment in the register. Due from October 1 to October 15.",
+                "Consent to the evaluator. Due on or before the day of the test.",
+                "Not asked - Approval before you start.",
+                "What a start after 1 March means for the year's minimum. Ask the superintendent.",
+                "July 1, 2019: The age fell from 7 to 6.", "From July 1, 2027: The yearly notice would end.",
+                "Example Code § 22-9, from memory, not read: unconfirmed", "https://agency.example/guide");
+    }
+
+    @Test
+    void saysEachDutyInFullOnRequest() {
+        assertThat(oneLine(law("us-xx", "--all"))).contains("It says: name and age of the child; subjects to be studied.",
+                "Form: in writing, by registered mail.", "Keep it for 2 years.",
+                "Shown by: 180 days in the school year; or 900 hours (elementary) and 990 hours (secondary) in the school year.");
+    }
+
+    @Test
+    void leavesOutWhatWasNotInForceOnTheDay() {
+        assertThat(oneLine(law("us-xx", "--as-of", "2026-06-30"))).contains("Leaving age in the city.");
+        assertThat(oneLine(law("us-xx", "--as-of", "2026-07-01"))).doesNotContain("Leaving age in the city.");
+        assertThat(oneLine(law("us-xx", "--as-of", "2019-06-30"))).contains("The law begins to bind a child on turning 7.");
+    }
+
+    @Test
+    void understandsNamesAndSuggestsTheNearest() {
+        assertThat(law("Example").exit()).isZero();
+        Run run = law("Exampel");
+        assertThat(run.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(run.err()).contains("Perhaps you meant Example (US-XX)");
+    }
+
+    @Test
+    void listsTheLawsForPrograms() throws Exception {
+        JsonNode all = new ObjectMapper().readTree(law("--list", "--format", "json").out()).get("jurisdictions");
+
+        JsonNode example = null;
+        for (JsonNode one : all) {
+            example = one.get("jurisdiction").asText().equals("us-xx") ? one : example;
+        }
+        assertThat(example.fieldNames()).toIterable().containsExactly("jurisdiction", "name", "pathways", "requirements",
+                "byBasis", "lastRead", "openDoubts");
+        assertThat(example.get("pathways")).extracting(JsonNode::asText).containsExactly("home-instruction", "private-tutor",
+                "learning-group");
+        assertThat(example.get("lastRead").asText()).isEqualTo("2026-11-25");
+        assertThat(example.get("openDoubts").asInt()).isEqualTo(1);
+        int sum = 0;
+        for (JsonNode count : example.get("byBasis")) {
+            sum += count.asInt();
+        }
+        assertThat(sum).isEqualTo(example.get("requirements").asInt());
+        assertThat(example.get("byBasis").get("memory").asInt()).isEqualTo(2);
+    }
+
+    @Test
+    void listsTheLawsAsATable() {
+        assertThat(law("--list").out().lines().filter(line -> line.startsWith("us-xx  Example"))).hasSize(1);
+        assertThat(law().out()).isEqualTo(law("--list").out());
+    }
+
+    private static String oneLine(Run run) {
+        return String.join(" ", run.out().split("\\s+"));
+    }
+}
