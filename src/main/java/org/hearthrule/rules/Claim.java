@@ -33,13 +33,12 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
             return new Claim(requirement, situation, occasion, Outcome.CANNOT_TELL, due, null);
         }
         Shown shown = EvidenceCheck.of(requirement, situation, occasion, facts);
-        if (requirement.shows() instanceof Evidence.Words) {
-            Shown answer = requirement.question() == null ? null : answer(requirement, situation);
-            Outcome open = requirement.question() == null ? Outcome.IN_WORDS : Outcome.CANNOT_TELL;
-            return answer == null ? new Claim(requirement, situation, occasion, open, due, shown)
-                    : new Claim(requirement, situation, occasion, Outcome.SHOWN, due, answer);
-        }
-        return new Claim(requirement, situation, occasion, outcome(requirement, situation, occasion, shown), due, shown);
+        Outcome outcome = outcome(requirement, situation, occasion, shown);
+        boolean openInLaw = outcome == Outcome.CANNOT_TELL && shown.value() == Truth.Value.UNKNOWN
+                && shown.questions().isEmpty() && !occasion.due().isMissing();
+        Shown answer = openInLaw && requirement.question() != null ? answer(requirement, situation) : null;
+        return answer == null ? new Claim(requirement, situation, occasion, outcome, due, shown)
+                : new Claim(requirement, situation, occasion, Outcome.SHOWN, due, answer);
     }
 
     /** What was answered to a requirement's open question, or null; the answer names the requirement's id. */
@@ -54,6 +53,9 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
     }
 
     private static Outcome outcome(Requirement requirement, Situation situation, Occasion occasion, Shown shown) {
+        if (requirement.shows() instanceof Evidence.Words) {
+            return requirement.question() == null ? Outcome.IN_WORDS : Outcome.CANNOT_TELL;
+        }
         if (shown.isYes()) {
             return Outcome.SHOWN;
         }
