@@ -3,10 +3,12 @@ package org.hearthrule.rules;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.law.RequirementKind;
 import org.hearthrule.records.AnsweredDoubt;
+import org.hearthrule.terms.Grades;
 
 /**
  * What a requirement's rule says of one occasion, before time is looked at. Rules in {@code rules/} make a
@@ -31,13 +33,12 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
             return new Claim(requirement, situation, occasion, Outcome.CANNOT_TELL, due, null);
         }
         Shown shown = EvidenceCheck.of(requirement, situation, occasion, facts);
-        if (requirement.shows() instanceof Evidence.Words) {
-            Shown answer = requirement.question() == null ? null : answer(requirement, situation);
-            Outcome open = requirement.question() == null ? Outcome.IN_WORDS : Outcome.CANNOT_TELL;
-            return answer == null ? new Claim(requirement, situation, occasion, open, due, shown)
-                    : new Claim(requirement, situation, occasion, Outcome.SHOWN, due, answer);
-        }
-        return new Claim(requirement, situation, occasion, outcome(requirement, situation, occasion, shown), due, shown);
+        Outcome outcome = outcome(requirement, situation, occasion, shown);
+        boolean openInLaw = outcome == Outcome.CANNOT_TELL && shown.value() == Truth.Value.UNKNOWN
+                && shown.questions().isEmpty() && !occasion.due().isMissing();
+        Shown answer = openInLaw && requirement.question() != null ? answer(requirement, situation) : null;
+        return answer == null ? new Claim(requirement, situation, occasion, outcome, due, shown)
+                : new Claim(requirement, situation, occasion, Outcome.SHOWN, due, answer);
     }
 
     /** What was answered to a requirement's open question, or null; the answer names the requirement's id. */
@@ -52,6 +53,9 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
     }
 
     private static Outcome outcome(Requirement requirement, Situation situation, Occasion occasion, Shown shown) {
+        if (requirement.shows() instanceof Evidence.Words) {
+            return requirement.question() == null ? Outcome.IN_WORDS : Outcome.CANNOT_TELL;
+        }
         if (shown.isYes()) {
             return Outcome.SHOWN;
         }
@@ -64,7 +68,7 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
         return shown.value() == Truth.Value.UNKNOWN ? Outcome.CANNOT_TELL : Outcome.NOT_SHOWN;
     }
 
-    /** A subject owed over several years is due in the last of them, not in each. */
+    /** A subject owed, or an amount added up, over several years is due in the last of them, not in each. */
     private static LocalDate day(Requirement requirement, Situation situation, Occasion occasion) {
         if (requirement.shows() instanceof Evidence.Subjects subjects
                 && subjects.interval() != Evidence.Subjects.Interval.EACH_YEAR) {
@@ -72,7 +76,24 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
                     && situation.grade().filter(grade -> grade.equals(subjects.span().numbers().last())).isPresent();
             return lastYear ? occasion.due().date() : null;
         }
-        return occasion.due().date();
+        Optional<Grades> over = over(requirement.shows());
+        boolean yearsToCome = over.isPresent()
+                && situation.grade().filter(grade -> grade >= over.get().numbers().last()).isEmpty();
+        return yearsToCome ? null : occasion.due().date();
+    }
+
+    /** The grades over which time is added up, when it is. */
+    private static Optional<Grades> over(Evidence evidence) {
+        if (evidence instanceof Evidence.AllOf all) {
+            return all.parts().stream().map(Claim::over).flatMap(Optional::stream).findFirst();
+        }
+        if (evidence instanceof Evidence.AnyOf any) {
+            return any.parts().stream().map(Claim::over).flatMap(Optional::stream).findFirst();
+        }
+        if (evidence instanceof Evidence.Option option) {
+            return over(option.part());
+        }
+        return evidence instanceof Evidence.Time time ? Optional.ofNullable(time.over()) : Optional.empty();
     }
 
     public boolean kindIs(String slug) {

@@ -86,15 +86,21 @@ final class EvidenceCheck {
 
     private Shown anyOf(Evidence.AnyOf any) {
         List<Shown> shown = new ArrayList<>();
+        List<String> inWords = new ArrayList<>();
         Shown preferred = null;
         for (Evidence part : open(any.parts())) {
+            if (part instanceof Evidence.Words words) {
+                inWords.add(words.words());
+                continue;
+            }
             Shown result = check(part);
             shown.add(result);
             if (part instanceof Evidence.Option option && option.name() != null && chosen(option.name())) {
                 preferred = result;
             }
         }
-        return Shown.any(shown, preferred);
+        Shown best = Shown.any(shown, preferred);
+        return inWords.isEmpty() || best.isYes() ? best : best.opened(inWords);
     }
 
     private boolean chosen(String name) {

@@ -220,7 +220,7 @@ final class PaperCheck {
             }
         }
         return missing.isEmpty() ? Shown.yes(null, counted, records, sum)
-                : Shown.no(counted, records, sum, Say.it("samples.lack-in", String.join(", ", missing)));
+                : Shown.no(counted, records, sum, Say.it("samples.lack-in", String.join("; ", missing)));
     }
 
     private Shown readings(int least) {

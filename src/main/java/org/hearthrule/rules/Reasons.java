@@ -54,7 +54,7 @@ final class Reasons {
             why.add(Say.it("why.question", claim.requirement().question(), claim.requirement().ask()));
         } else {
             why.addAll(claim.shown().lacks());
-            if (claim.shown().questions().isEmpty()) {
+            if (claim.shown().value() == Truth.Value.NO) {
                 why.add(Say.it("why.long-ago", claim.situation().programStart()));
             }
         }
@@ -95,7 +95,8 @@ final class Reasons {
         if (claim.shown() != null) {
             questions.addAll(claim.shown().questions());
         }
-        if (claim.requirement().ask() != null && questions.isEmpty()) {
+        boolean openInLaw = claim.shown() == null || claim.shown().value() == Truth.Value.UNKNOWN;
+        if (claim.requirement().ask() != null && questions.isEmpty() && openInLaw) {
             return Say.it("doubt.ask", claim.requirement().ask());
         }
         return questions.isEmpty() ? claim.requirement().next() : Say.it("next.answer", questions.get(0));

@@ -89,6 +89,13 @@ record Shown(Truth.Value value, LocalDate on, Map<String, Object> counted, List<
         return Say.it("lacks.one-of", String.join(" ", lacks));
     }
 
+    /** @return the same, never a no: beside it stands a way that nobody can look up, told in words */
+    Shown opened(List<String> words) {
+        List<String> all = new ArrayList<>(lacks);
+        all.addAll(words);
+        return new Shown(Truth.Value.UNKNOWN, null, counted, records, sums, all, questions);
+    }
+
     private static Shown joined(Truth.Value value, LocalDate on, List<Shown> counted, List<Shown> told) {
         Map<String, Object> numbers = new LinkedHashMap<>();
         List<RecordRef> records = new ArrayList<>();

@@ -42,9 +42,9 @@ final class SubjectsCheck {
         if (missing.isEmpty()) {
             return Shown.yes(null, counted, records, sum);
         }
-        String lack = Say.it("subjects.lack", String.join(", ", missing));
+        String lack = Say.it("subjects.lack", String.join("; ", missing));
         if (subjects.interval() != Interval.EACH_YEAR && !bookReachesBack(subjects)) {
-            return Shown.unknown(counted, records, sum, lack, Say.it("subjects.earlier-years", String.join(", ", missing)));
+            return Shown.unknown(counted, records, sum, lack, Say.it("subjects.earlier-years", String.join("; ", missing)));
         }
         return Shown.no(counted, records, sum, lack);
     }

@@ -62,7 +62,24 @@ final class TimeCheck {
         }
         LocalDate last = earlier(situation.today(), situation.lastDay());
         Tally tally = tally(time, countFrom(), last);
-        return judged(time, amount.get(), tally, last);
+        Shown judged = judged(time, amount.get(), tally, last);
+        Optional<String> missing = time.over() == null ? Optional.empty() : missingYear(time.over());
+        return judged.value() == Truth.Value.NO && missing.isPresent()
+                ? Shown.unknown(judged.counted(), judged.records(), String.join(" ", judged.sums()),
+                String.join(" ", judged.lacks()), Say.it("history.ask", missing.get()))
+                : judged;
+    }
+
+    /** Years are added up: without one of them nobody can say that the sum is too small. */
+    private Optional<String> missingYear(Grades over) {
+        int yearsBefore = situation.grade().orElse(over.numbers().first()) - over.numbers().first();
+        for (int back = 1; back <= yearsBefore; back++) {
+            String label = situation.year().plus(-back).fileLabel();
+            if (!situation.book().years().containsKey(label)) {
+                return Optional.of(label);
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<BigDecimal> amount(Evidence.Time time) {
