@@ -48,6 +48,9 @@ final class ConditionWords {
         if (!is && condition instanceof Condition.Grade grade) {
             return wording.say("if.grades.not", grade.grades().words());
         }
+        if (!is && condition instanceof Condition.YearOfProgram year && isFirst(year)) {
+            return wording.say("if.year.first.not");
+        }
         String words = plain(condition);
         return is ? words : wording.say("if.not", words);
     }
@@ -126,7 +129,14 @@ final class ConditionWords {
                 : wording.say("if.age.below", age.below())) + day;
     }
 
+    private static boolean isFirst(Condition.YearOfProgram year) {
+        return year.atLeast() == 1 && year.atMost() != null && year.atMost() == 1 && year.every() == 1;
+    }
+
     private String year(Condition.YearOfProgram year) {
+        if (isFirst(year)) {
+            return wording.say("if.year.first");
+        }
         if (year.every() > 1) {
             return wording.say("if.year.every", year.every(), year.atLeast());
         }
@@ -134,7 +144,7 @@ final class ConditionWords {
             return wording.say("if.year.from", year.atLeast());
         }
         return year.atMost() == year.atLeast()
-                ? year.atLeast() == 1 ? wording.say("if.year.first") : wording.say("if.year.only", year.atLeast())
+                ? wording.say("if.year.only", year.atLeast())
                 : wording.say("if.year.between", year.atLeast(), year.atMost());
     }
 

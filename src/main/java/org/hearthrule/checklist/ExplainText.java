@@ -62,7 +62,9 @@ public final class ExplainText {
         String due = finding.due() == null ? word : word + ' ' + wording.say("explain.due", wording.date(finding.due()),
                 wording.distance(finding.due(), asOf));
         page.blank().paragraph(0, due + '.');
-        finding.why().forEach(why -> page.paragraph(0, why));
+        // the remark on the rule stands below, with the law
+        String note = line.asked() == null ? null : line.asked().note();
+        finding.why().stream().filter(why -> !why.equals(note)).forEach(why -> page.paragraph(0, why));
         if (finding.dueNote() != null) {
             page.paragraph(0, finding.dueNote());
         }
@@ -117,7 +119,7 @@ public final class ExplainText {
         Sources sources = new Sources(wording);
         for (Cite cite : finding.cites()) {
             page.hanging(2, "", String.join(" ", sources.sentences(List.of(cite))));
-            page.line("  " + style.dim(page.clean(cite.source().address())));
+            page.wrap(cite.source().address(), style.columns() - 2).forEach(text -> page.line("  " + style.dim(text)));
         }
         if (line.binding() != null) {
             page.paragraph(2, wording.say("explain.binding", line.binding().words()));

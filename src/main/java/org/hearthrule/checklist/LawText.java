@@ -160,7 +160,7 @@ public final class LawText {
         page.blank().heading(wording.say("law.sources"));
         for (Source source : profile.sources().values()) {
             page.hanging(2, "- ", sources.sentence(source));
-            page.line("    " + style.dim(page.clean(source.address())));
+            page.wrap(source.address(), style.columns() - 4).forEach(line -> page.line("    " + style.dim(line)));
         }
     }
 }

@@ -108,8 +108,8 @@ final class Output {
     }
 
     private void save(String text) throws IOException {
-        Path whole = file.toAbsolutePath();
-        Path half = Files.createTempFile(whole.getParent(), ".hearthrule-", ".tmp");
+        Path whole = Files.isSymbolicLink(file) ? file.toRealPath() : file.toAbsolutePath();
+        Path half = whole.resolveSibling(".hearthrule-" + ProcessHandle.current().pid() + ".tmp");
         try {
             Files.writeString(half, text, StandardCharsets.UTF_8);
             Files.move(half, whole, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);

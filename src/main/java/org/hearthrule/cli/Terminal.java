@@ -1,6 +1,7 @@
 package org.hearthrule.cli;
 
 import java.io.BufferedReader;
+import java.io.Console;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -19,6 +20,8 @@ import org.hearthrule.input.Problems;
  * <p>Not safe for use by several threads at once.
  */
 public final class Terminal {
+
+    private static final int JAVA_WITH_IS_TERMINAL = 22;
 
     private final InputStream in;
     private final OutputStream out;
@@ -49,8 +52,20 @@ public final class Terminal {
     static Terminal ofProcess() {
         String encoding = System.getProperty("stdout.encoding", System.getProperty("sun.stdout.encoding"));
         Charset charset = encoding == null ? Charset.defaultCharset() : charset(encoding);
-        return new Terminal(System.in, System.out, System.err, charset, System.console() != null, System.getenv(),
+        return new Terminal(System.in, System.out, System.err, charset, isTerminal(System.console()), System.getenv(),
                 LocalDate.now());
+    }
+
+    /** From Java 22 on there is a console even where nobody sits at it, and a method that says so. */
+    private static boolean isTerminal(Console console) {
+        if (console == null || Runtime.version().feature() < JAVA_WITH_IS_TERMINAL) {
+            return console != null;
+        }
+        try {
+            return (Boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (ReflectiveOperationException e) {
+            return false;
+        }
     }
 
     private static Charset charset(String name) {
