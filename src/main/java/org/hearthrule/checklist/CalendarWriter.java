@@ -75,7 +75,7 @@ public final class CalendarWriter {
     private static boolean isToDo(Line line) {
         return switch (line.section()) {
             case LATE, SOON, LATER -> true;
-            case DONE, THIN_OR_UNCLEAR, NOT_DUE, NOT_ASKED -> false;
+            case DONE, THIN_OR_UNCLEAR, LAW_UNCLEAR, NOT_DUE, NOT_ASKED -> false;
         };
     }
 

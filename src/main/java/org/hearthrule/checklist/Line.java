@@ -41,9 +41,9 @@ public record Line(Section section, Finding finding, Requirement asked) {
         return finding.id();
     }
 
-    /** @return the weakest reading among the sources, or null when the line has none */
+    /** @return how the rule was read: the requirement's own word, else the weakest among the sources; null without any */
     public Basis basis() {
-        return finding.cites().stream().map(Cite::basis).max(Comparator.naturalOrder()).orElse(null);
+        return asked != null ? asked.basis() : finding.cites().stream().map(Cite::basis).max(Comparator.naturalOrder()).orElse(null);
     }
 
     /** @return the day the source longest unread was read, or null when the line has none */

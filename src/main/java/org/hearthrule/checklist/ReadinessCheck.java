@@ -152,7 +152,7 @@ public final class ReadinessCheck {
         return switch (line.section()) {
             case LATE, SOON, LATER -> line.finding().due() == null || !line.finding().due().isAfter(before);
             case THIN_OR_UNCLEAR -> line.asked() != null || ofRecords;
-            case DONE, NOT_DUE, NOT_ASKED -> false;
+            case DONE, LAW_UNCLEAR, NOT_DUE, NOT_ASKED -> false;
         };
     }
 

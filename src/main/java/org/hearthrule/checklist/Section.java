@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Locale;
 import org.hearthrule.law.RequirementKind;
 import org.hearthrule.rules.Finding;
+import org.hearthrule.rules.Status;
 
 /** A part of a checklist, in the order in which the parts are printed. */
 public enum Section {
@@ -15,6 +16,8 @@ public enum Section {
     DONE,
     /** There but less than is usual, or not to be said without a fact that is missing. */
     THIN_OR_UNCLEAR,
+    /** Open questions about the law itself, and whom to ask. They concern everybody on the pathway. */
+    LAW_UNCLEAR,
     /** Not owed now, with the reason. */
     NOT_DUE,
     /** What the law does not ask, said outright. */
@@ -27,6 +30,9 @@ public enum Section {
     static Section of(Finding finding, LocalDate asOf) {
         if (finding.kind() == RequirementKind.NOT_REQUIRED) {
             return NOT_ASKED;
+        }
+        if (finding.status() == Status.UNCLEAR && finding.student() == null && finding.requirement().contains("/doubts/")) {
+            return LAW_UNCLEAR;
         }
         return switch (finding.status()) {
             case LATE -> LATE;

@@ -1,8 +1,10 @@
 package org.hearthrule.checklist;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.hearthrule.law.Cite;
 import org.hearthrule.law.Source;
 import org.hearthrule.terms.Binding;
@@ -30,6 +32,23 @@ final class Sources {
                     String.join("; ", words), wording.date(first.read())));
         }
         return sentences;
+    }
+
+    /** @return one sentence: every text once, and the weakest way any of it was read */
+    String brief(Line line) {
+        Map<String, List<String>> sections = new LinkedHashMap<>();
+        for (Cite cite : line.finding().cites()) {
+            List<String> parts = sections.computeIfAbsent(cite.source().title(), title -> new ArrayList<>());
+            for (String part : cite.section().split(", ")) {
+                if (!part.isEmpty() && !parts.contains(part)) {
+                    parts.add(part);
+                }
+            }
+        }
+        List<String> texts = new ArrayList<>();
+        sections.forEach((title, parts) -> texts.add(parts.isEmpty() ? title : title + ' ' + String.join(", ", parts)));
+        return wording.say("line.read." + line.basis().name().toLowerCase(Locale.ROOT), String.join("; ", texts),
+                wording.date(line.read()));
     }
 
     /** @return how a text was read */

@@ -16,6 +16,7 @@ public final class TextWriter {
     private final Checklist checklist;
     private final FirstNames firstNames;
     private final Page page;
+    private final String onlyPathway;
 
     private TextWriter(Checklist checklist, Wording wording, Style style) {
         this.wording = wording;
@@ -24,6 +25,8 @@ public final class TextWriter {
         this.checklist = checklist;
         this.firstNames = FirstNames.of(checklist);
         this.page = new Page(style, wording);
+        List<String> pathways = checklist.follows().stream().map(follows -> follows.pathway().id() + '/').distinct().toList();
+        this.onlyPathway = pathways.size() == 1 ? pathways.get(0) : null;
     }
 
     /**
@@ -37,7 +40,7 @@ public final class TextWriter {
     private String write(boolean all) {
         head();
         for (Section section : Section.values()) {
-            List<Line> lines = checklist.lines(section);
+            List<Line> lines = checklist.lines(section).stream().filter(line -> all || !longDone(line)).toList();
             if (!lines.isEmpty() && (all || !section.onlyOnRequest())) {
                 page.blank().heading(wording.say("section." + section.slug() + ofBook(section)));
                 TextEntry.of(lines).forEach(this::entry);
@@ -45,6 +48,12 @@ public final class TextWriter {
         }
         foot(all);
         return page.toString();
+    }
+
+    /** What was done more than a year ago is told only on request. */
+    private boolean longDone(Line line) {
+        return line.section() == Section.DONE && line.finding().due() != null
+                && line.finding().due().isBefore(checklist.asOf().minusYears(1));
     }
 
     /** Without a record book a day that has passed is no more than that. */
@@ -124,9 +133,19 @@ public final class TextWriter {
         if (finding.next() != null) {
             right.addAll(page.wrap(wording.say("line.next", ended(finding.next())), columns));
         }
-        page.wrap(source(line), columns).forEach(text -> right.add(style.dim(text)));
-        entry.ids().forEach(id -> right.add(style.dim(page.clean(id))));
+        String ids = String.join(", ", entry.ids().stream().map(this::shortId).toList());
+        if (line.section() == Section.DONE) {
+            page.wrap(source(line) + ' ' + ids, columns).forEach(text -> right.add(style.dim(text)));
+        } else {
+            page.wrap(source(line), columns).forEach(text -> right.add(style.dim(text)));
+            page.wrap(ids, columns).forEach(text -> right.add(style.dim(text)));
+        }
         return right;
+    }
+
+    /** Any part of an id that fits one line only will do for explain: the pathway is left out where there is one. */
+    private String shortId(String id) {
+        return onlyPathway != null && id.startsWith(onlyPathway) ? id.substring(onlyPathway.length()) : id;
     }
 
     private static String statusKey(Line line) {
@@ -175,10 +194,11 @@ public final class TextWriter {
         if (finding.cites().isEmpty()) {
             sentences.add(wording.say("line.no-source"));
         } else {
-            sentences.addAll(sources.sentences(finding.cites()));
+            sentences.add(sources.brief(line));
             sentences.add(sources.binding(line.binding()));
         }
-        if (finding.confirmWith() != null) {
+        boolean settled = line.section() == Section.DONE || line.section() == Section.LAW_UNCLEAR;
+        if (finding.confirmWith() != null && !settled) {
             sentences.add(wording.say("line.confirm", finding.confirmWith()));
         }
         sentences.removeIf(String::isEmpty);
@@ -187,7 +207,7 @@ public final class TextWriter {
 
     private void foot(boolean all) {
         page.blank().line(style.dim((style.unicode() ? "─" : "-").repeat(style.columns())));
-        long hidden = checklist.lines().stream().filter(line -> line.section().onlyOnRequest()).count();
+        long hidden = checklist.lines().stream().filter(line -> line.section().onlyOnRequest() || longDone(line)).count();
         if (hidden > 0 && !all) {
             page.paragraph(0, wording.count("checklist.more", hidden));
         }

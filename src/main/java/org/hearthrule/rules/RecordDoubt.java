@@ -11,7 +11,7 @@ import java.util.List;
  * @param about    what tells it from other doubts of the same rule
  * @param status   {@link Status#THIN} or {@link Status#UNCLEAR}
  * @param sentence what was found
- * @param next     what to do
+ * @param next     what to do, or null
  * @param records  the records
  */
 public record RecordDoubt(String rule, String student, String about, Status status, String sentence, String next,
@@ -19,14 +19,14 @@ public record RecordDoubt(String rule, String student, String about, Status stat
 
     /**
      * @param key   sentence in {@code shared/wording/findings.properties}: {@code KEY} says what was found,
-     *              {@code KEY.next} what to do; {@code {0}} is the number of records, {@code {1}} is {@code about}
+     *              {@code KEY.next} what to do, when there is anything; {@code {0}} is the number of records, {@code {1}} is {@code about}
      * @param facts {@link RecordFact}s, not empty; a list without a type since rules collect it so
      */
     public static RecordDoubt of(String rule, Status status, String key, String student, String about,
                                  List<?> facts) {
         List<RecordRef> records = facts.stream().map(fact -> ((RecordFact) fact).ref()).toList();
         return new RecordDoubt(rule, student, about, status, Say.it(key, records.size(), about),
-                Say.it(key + ".next", records.size(), about), records);
+                Say.knows(key + ".next") ? Say.it(key + ".next", records.size(), about) : null, records);
     }
 
     /** @return a day in words, for the text of a rule */

@@ -25,7 +25,7 @@ final class RecordFindings {
         return new Finding(rule + "/" + doubt.student() + "/" + about, rule,
                 situation == null ? null : situation.profile().code().toLowerCase(Locale.ROOT),
                 situation == null ? null : situation.pathway().slug(), doubt.student(), name, RequirementKind.RECORD,
-                capital(doubt.rule()), null, doubt.status(), null, Say.it("due.none"), null, false, List.of(doubt.sentence()),
+                capital(doubt.rule()), null, doubt.status(), null, Say.it("due.records"), null, false, List.of(doubt.sentence()),
                 doubt.next(), counted, doubt.records(), List.of(), List.of(), List.of(doubt.rule()), List.of(), null);
     }
 

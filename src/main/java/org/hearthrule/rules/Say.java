@@ -1,20 +1,16 @@
 package org.hearthrule.rules;
 
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import java.util.Properties;
+import org.hearthrule.terms.Wording;
 
 /** Fixed sentences of findings, kept in {@code shared/wording/findings.properties}. */
 final class Say {
 
-    private static final String FILE = "shared/wording/findings.properties";
-    private static final Properties SENTENCES = load();
+    static final String FILE = "shared/wording/findings.properties";
+
+    private static final Wording SENTENCES = Wording.load(FILE);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("MMMM d, uuuu", Locale.US);
 
     private Say() {
@@ -26,37 +22,20 @@ final class Say {
      * @throws IllegalArgumentException when there is no such sentence
      */
     static String it(String key, Object... args) {
-        String sentence = SENTENCES.getProperty(key);
-        if (sentence == null) {
-            throw new IllegalArgumentException("no sentence " + key + " in " + FILE);
+        for (int i = 0; i < args.length; i++) {
+            if (args[i] instanceof LocalDate date) {
+                args[i] = day(date);
+            }
         }
-        StringBuilder out = new StringBuilder(sentence.length() + 32);
-        int from = 0;
-        for (int open = sentence.indexOf('{'); open >= 0; open = sentence.indexOf('{', from)) {
-            out.append(sentence, from, open);
-            int close = sentence.indexOf('}', open);
-            out.append(word(args[Integer.parseInt(sentence.substring(open + 1, close))]));
-            from = close + 1;
-        }
-        return out.append(sentence, from, sentence.length()).toString();
+        return SENTENCES.say(key, args);
+    }
+
+    /** @return whether there is such a sentence */
+    static boolean knows(String key) {
+        return SENTENCES.has(key);
     }
 
     static String day(LocalDate date) {
         return DAY.format(date);
-    }
-
-    private static String word(Object arg) {
-        return arg instanceof LocalDate date ? day(date) : String.valueOf(arg);
-    }
-
-    private static Properties load() {
-        Properties sentences = new Properties();
-        try (Reader in = new InputStreamReader(Say.class.getClassLoader().getResourceAsStream(FILE),
-                StandardCharsets.UTF_8)) {
-            sentences.load(in);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return sentences;
     }
 }
