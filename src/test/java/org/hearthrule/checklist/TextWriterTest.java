@@ -35,7 +35,7 @@ class TextWriterTest {
                                 with the day you sent it.
                                 Example Code § 22-5 (B), read November 25, 2026. Confirm
                                 with the superintendent of your school district.
-                                us-xx/home-instruction/yearly-notice/bo/2026-27
+                                yearly-notice/bo/2026-27
 
             THE NEXT 30 DAYS ───────────────────────────────────────────────────────────────
 
@@ -45,7 +45,7 @@ class TextWriterTest {
                                 Next: If nothing has come, ask kindly.
                                 Example Code § 22-5 (B), read November 25, 2026. Confirm
                                 with the superintendent of your school district.
-                                us-xx/home-instruction/their-answer/ada/2026-27
+                                their-answer/ada/2026-27
 
             June 30, 2027       Days of instruction · Ada
             in 12 days          ◇ Open. Your records show 171 of 180 days. Nine more by
@@ -53,7 +53,7 @@ class TextWriterTest {
                                 Next: Keep logging.
                                 Example Code § 22-5 (E), read November 25, 2026. Confirm
                                 with the superintendent of your school district.
-                                us-xx/home-instruction/time/ada/2026-27
+                                time/ada/2026-27
 
             LATER, OR WITHOUT A DATE ───────────────────────────────────────────────────────
 
@@ -61,11 +61,11 @@ class TextWriterTest {
             in 44 days          ◇ Open. The results are sent after the year. It can be done
                                 from July 1, 2027.
                                 Next: Send the results.
-                                Example Code § 22-5 (D), read November 25, 2026. Agency's
-                                guide to home instruction page 4, read on a page of the
-                                state agency November 25, 2026. Confirm with the
-                                superintendent of your school district.
-                                us-xx/home-instruction/results/ada/2026-27
+                                Example Code § 22-5 (D); Agency's guide to home instruction
+                                page 4, read on a page of the state agency November 25,
+                                2026. Confirm with the superintendent of your school
+                                district.
+                                results/ada/2026-27
 
             no date             Letter of withdrawal · Bo
                                 ◇ Open. Nothing was sent yet. The law gives no number of
@@ -76,15 +76,14 @@ class TextWriterTest {
                                 the state agency November 25, 2026. Agency practice, not
                                 law. Confirm with the superintendent of your school
                                 district.
-                                us-xx/home-instruction/withdrawal/bo/2026-27
+                                withdrawal/bo/2026-27
 
             DONE, AS YOUR RECORDS SHOW ─────────────────────────────────────────────────────
 
             August 15, 2026     Notice of intent · Ada
                                 ◆ Shown. You sent it on July 20, 2026.
-                                Example Code § 22-5 (B), read November 25, 2026. Confirm
-                                with the superintendent of your school district.
-                                us-xx/home-instruction/yearly-notice/ada/2026-27
+                                Example Code § 22-5 (B), read November 25, 2026.
+                                yearly-notice/ada/2026-27
 
             THIN OR UNCLEAR ────────────────────────────────────────────────────────────────
 
@@ -95,14 +94,14 @@ class TextWriterTest {
                                 Example Code § 22-9 (2), from memory, not read: unconfirmed
                                 (noted November 25, 2026). Confirm with the superintendent
                                 of your school district.
-                                us-xx/home-instruction/city-rule/ada/2026-27
+                                city-rule/ada/2026-27
 
                                 Portfolio · Ada
                                 ◈ Thin. It holds no work in music since November.
                                 Next: Put one or two dated pieces in.
                                 Example Code § 22-5 (G), read November 25, 2026. Confirm
                                 with the superintendent of your school district.
-                                us-xx/home-instruction/portfolio/ada/2026-27
+                                portfolio/ada/2026-27
 
             ────────────────────────────────────────────────────────────────────────────────
             2 more lines say what is not due or not asked, and why. Add --all to see them.
@@ -169,7 +168,7 @@ class TextWriterTest {
 
         // then it stands once, with both ids
         assertThat(text).containsOnlyOnce("Results · Ada and Bo").containsOnlyOnce("Send them.")
-                .contains("us-xx/home-instruction/results/ada/2026-27", "us-xx/home-instruction/results/bo/2026-27");
+                .contains("results/ada/2026-27, results/bo/2026-27");
     }
 
     private static Finding open(String student) {
