@@ -46,8 +46,8 @@ final class Checkup {
     private static void unknown(Book book, String code, UnknownJurisdictionException e, Problems problems) {
         List<String> known = e.known().keySet().stream().map(one -> one.toLowerCase(Locale.ROOT)).toList();
         for (Placement placement : book.placements()) {
-            if (placement.jurisdiction().equals(code) && placement.place() != null) {
-                problems.error(placement.place(), "UNKNOWN-JURISDICTION", '"' + code + '"',
+            if (placement.jurisdiction().equals(code) && placement.where() != null) {
+                problems.error(placement.where().jurisdiction(), "UNKNOWN-JURISDICTION", '"' + code + '"',
                         "one of " + String.join(", ", known), e.nearest()
                         .map(near -> "you meant \"" + near.toLowerCase(Locale.ROOT) + '"').orElse(null));
             }

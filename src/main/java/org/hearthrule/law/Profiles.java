@@ -174,15 +174,36 @@ public final class Profiles {
         return null;
     }
 
-    /** Nobody can tell which code is meant by another code, so only names are compared. */
+    /** A mistyped code is taken for another only when a single one differs from it by one letter. */
     private static String nearest(String asked, String letters, SortedMap<String, String> names) {
-        String name = file(letters) == null ? Nearest.of(asked.strip(), names.values()).orElse(null) : null;
+        if (file(letters) != null) {
+            return nearestCode(file(letters), names);
+        }
+        String name = Nearest.of(asked.strip(), names.values()).orElse(null);
         for (Map.Entry<String, String> one : names.entrySet()) {
             if (one.getValue().equals(name)) {
                 return one.getKey();
             }
         }
         return null;
+    }
+
+    private static String nearestCode(String file, SortedMap<String, String> names) {
+        String found = null;
+        for (String code : names.keySet()) {
+            String other = code.toLowerCase(Locale.ROOT).concat(".yaml");
+            int differing = other.length() == file.length() ? 0 : 2;
+            for (int i = 0; i < Math.min(other.length(), file.length()); i++) {
+                differing += other.charAt(i) == file.charAt(i) ? 0 : 1;
+            }
+            if (differing == 1) {
+                if (found != null) {
+                    return null;
+                }
+                found = code;
+            }
+        }
+        return found;
     }
 
     private String name(String code) {

@@ -154,7 +154,7 @@ final class FamilyReader {
         Order.check(item, "started", started, "from", from);
         Placement placement = new Placement(student, jurisdiction, pathway, from, to, ended, started,
                 item.textOrNull("district"), item.textOrNull("city"), item.textOrNull("county"), item.texts("optIns"),
-                item.place());
+                new Placement.Where(item.place(), item.fields().place("jurisdiction"), item.fields().place("pathway")));
         item.done();
         return placement;
     }

@@ -46,8 +46,8 @@ final class Order {
         String perhaps = second.from().isAfter(first.from())
                 ? "the first ended on " + second.from().minusDays(1)
                 : "one of the two was entered twice";
-        problems.error(second.place(), "OVERLAP",
+        problems.error(second.where().placement(), "OVERLAP",
                 "a second time on `" + second.pathway() + "` for \"" + second.student() + "\" from " + second.from(),
-                "one at a time; the other, on line " + first.place().line() + ", " + until, perhaps);
+                "one at a time; the other, on line " + first.where().placement().line() + ", " + until, perhaps);
     }
 }

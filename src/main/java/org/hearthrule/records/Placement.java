@@ -20,11 +20,14 @@ import org.hearthrule.input.Place;
  * @param city         or null
  * @param county       or null
  * @param optIns       optional programs the family takes part in
- * @param place        where it stands in the file, or null; does not count when two are compared
+ * @param where        where its names stand in the file, or null; does not count when two are compared
  */
 public record Placement(String student, String jurisdiction, String pathway, LocalDate from, LocalDate to, String ended,
                         LocalDate started, String district, String city, String county, List<String> optIns,
-                        Place place) {
+                        Where where) {
+
+    /** Places of the whole, and of the names that only a reader of laws can check. */
+    public record Where(Place placement, Place jurisdiction, Place pathway) { }
 
     @Override
     public boolean equals(Object other) {

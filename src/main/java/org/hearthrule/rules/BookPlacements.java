@@ -33,7 +33,7 @@ public final class BookPlacements {
                 continue;
             }
             List<String> known = new ArrayList<>(profile.pathways().stream().map(Pathway::slug).toList());
-            problems.error(placement.place(), "UNKNOWN-PATHWAY", "pathway \"" + placement.pathway() + "\"",
+            problems.error(placement.where().pathway(), "UNKNOWN-PATHWAY", "pathway \"" + placement.pathway() + "\"",
                     "one of " + String.join(", ", known),
                     Nearest.of(placement.pathway(), known).map(near -> "you meant `" + near + "`").orElse(null));
         }

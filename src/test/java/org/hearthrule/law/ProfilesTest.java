@@ -128,11 +128,18 @@ class ProfilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"us-zz", "zz", "", "../../etc/passwd", "us-xx.yaml\u0000", "12"})
+    @ValueSource(strings = {"us-qq", "qq", "us-xq", "", "../../etc/passwd", "us-xx.yaml\u0000", "12"})
     void unknownCodeIsNotTakenForAnotherOne(String asked) {
         assertThatThrownBy(() -> fromFolder().find(asked))
                 .isInstanceOfSatisfying(UnknownJurisdictionException.class,
                         unknown -> assertThat(unknown.nearest()).isEmpty());
+    }
+
+    @Test
+    void mistypedCodeIsTakenForTheOnlyOneThatDiffersByOneLetter() {
+        assertThatThrownBy(() -> fromFolder().find("us-zz"))
+                .isInstanceOfSatisfying(UnknownJurisdictionException.class,
+                        unknown -> assertThat(unknown.nearest()).hasValue("US-XZ"));
     }
 
     @Test
