@@ -40,7 +40,7 @@ class BookReaderTest {
         assertThat(book.placements()).containsExactly(new Placement("ada", "us-xx", "home-instruction",
                 day(2024, 8, 26), null, null, null, "Example Valley", "Example City", "Example County", List.of(),
                 null));
-        assertThat(book.placements().get(0).where())
+        assertThat(book.placements().get(0).where().placement())
                 .isEqualTo(new Place(Fixtures.ANNOTATED.resolve("family.json").toString(), 13, 5));
         assertThat(book.events()).containsExactly(new BookEvent(EventKind.LEFT_SCHOOL, day(2024, 6, 12),
                 List.of("ada"), "last day of grade 3"));
