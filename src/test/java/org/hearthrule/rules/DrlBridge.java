@@ -19,6 +19,7 @@ public final class DrlBridge {
 
     private static final Map<String, Requirement> REQUIREMENTS = new HashMap<>();
     private static final Map<String, FactsNeeded> NEEDED = new HashMap<>();
+    private static final Map<String, List<Requirement>> TELLING = new HashMap<>();
 
     private DrlBridge() {
     }
@@ -27,12 +28,13 @@ public final class DrlBridge {
         profile.pathways().forEach(pathway -> pathway.asks().forEach(requirement -> {
             REQUIREMENTS.put(requirement.id(), requirement);
             NEEDED.put(requirement.id(), FactsNeeded.by(requirement));
+            TELLING.put(requirement.id(), Telling.tellingOf(requirement, pathway));
         }));
     }
 
     /** The condition of a rule: {@link RequirementRule} asks the same. */
     public static boolean mayApply(String requirement, Situation situation) {
-        return situation.occasions(REQUIREMENTS.get(requirement)).stream().anyMatch(occasion -> !occasion.applies().isNo());
+        return RequirementRule.mayApply(REQUIREMENTS.get(requirement), TELLING.get(requirement), situation);
     }
 
     public static List<?> needed(String requirement, ChildRecords records) {

@@ -20,7 +20,7 @@ import org.assertj.core.api.SoftAssertions;
 
 /** Keeps the house as it is drawn: who may know whom, and what nobody may do. */
 @AnalyzeClasses(packages = "org.hearthrule", importOptions = ImportOption.DoNotIncludeTests.class)
-class StructureTest {
+class ArchitectureTest {
 
     private static final String ROOT = "org.hearthrule.";
 
