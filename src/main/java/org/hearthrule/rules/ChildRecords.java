@@ -1,5 +1,6 @@
 package org.hearthrule.rules;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,23 +15,35 @@ public final class ChildRecords {
     private final String student;
     private final Map<Class<? extends RecordFact>, List<RecordFact>> byKind = new LinkedHashMap<>();
     private final List<DayTotal> days;
+    private int longestDay;
+    private long longestWait;
+    private LocalDate lastDay = LocalDate.MIN;
+    private boolean twice;
 
     private ChildRecords(String student, List<RecordFact> facts) {
         this.student = student;
         for (RecordFact fact : facts) {
             byKind.computeIfAbsent(fact.getClass(), kind -> new ArrayList<>()).add(fact);
         }
-        this.days = DayTotal.of(of(RecordFact.Logged.class));
+        this.days = DayTotal.of(getLogged());
+        for (DayTotal day : days) {
+            longestDay = Math.max(longestDay, day.minutes());
+            lastDay = day.date();
+            twice |= day.isTwice();
+        }
+        for (RecordFact.Logged entry : getLogged()) {
+            longestWait = Math.max(longestWait, entry.getWrittenDaysLater());
+        }
     }
 
-    /** @return one for each child that has records, in the order met */
-    static List<ChildRecords> of(List<RecordFact> facts) {
+    /** @return one for each child that has records, by id, in the order met */
+    static Map<String, ChildRecords> of(List<RecordFact> facts) {
         Map<String, List<RecordFact>> byChild = new LinkedHashMap<>();
         for (RecordFact fact : facts) {
             byChild.computeIfAbsent(fact.student(), child -> new ArrayList<>()).add(fact);
         }
-        List<ChildRecords> records = new ArrayList<>();
-        byChild.forEach((child, own) -> records.add(new ChildRecords(child, own)));
+        Map<String, ChildRecords> records = new LinkedHashMap<>();
+        byChild.forEach((child, own) -> records.put(child, new ChildRecords(child, own)));
         return records;
     }
 
@@ -71,5 +84,27 @@ public final class ChildRecords {
     /** @return one for each day with entries */
     public List<DayTotal> getDays() {
         return days;
+    }
+
+    // What follows says at one look whether there is anything for a rule to find in the days or in the log.
+
+    /** @return minutes of the day that has most */
+    public int getLongestDay() {
+        return longestDay;
+    }
+
+    /** @return day of the last log entry; {@link LocalDate#MIN} without entries */
+    public LocalDate getLastDay() {
+        return lastDay;
+    }
+
+    /** @return the most days that an entry was written after its day */
+    public long getLongestWait() {
+        return longestWait;
+    }
+
+    /** @return true when two entries of a day say the same */
+    public boolean isTwice() {
+        return twice;
     }
 }

@@ -2,9 +2,10 @@ package org.hearthrule.rules;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * All entries of one child on one day.
@@ -15,7 +16,7 @@ public record DayTotal(String student, LocalDate date, int minutes, List<RecordF
 
     /** @param logged entries of one child */
     static List<DayTotal> of(List<RecordFact.Logged> logged) {
-        Map<LocalDate, List<RecordFact.Logged>> days = new TreeMap<>();
+        Map<LocalDate, List<RecordFact.Logged>> days = new LinkedHashMap<>();
         for (RecordFact.Logged entry : logged) {
             days.computeIfAbsent(entry.date(), day -> new ArrayList<>(4)).add(entry);
         }
@@ -27,7 +28,14 @@ public record DayTotal(String student, LocalDate date, int minutes, List<RecordF
             }
             totals.add(new DayTotal(entries.get(0).student(), day, minutes, entries));
         });
+        totals.sort(Comparator.comparing(DayTotal::date));
         return totals;
+    }
+
+    /** The day is enough, and the engine asks often. */
+    @Override
+    public int hashCode() {
+        return date.hashCode();
     }
 
     /** @return true when two entries of the day say the same */

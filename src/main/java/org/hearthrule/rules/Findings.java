@@ -3,7 +3,7 @@ package org.hearthrule.rules;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -18,14 +18,12 @@ import org.hearthrule.records.Book;
 /** Turns what a run of the rules left into findings, in a stable order, with what does not apply and why. */
 final class Findings {
 
-    /** Next year's papers are told so long before their day. */
-    private static final int MONTHS_AHEAD = 6;
-
     private final Book book;
     private final LocalDate today;
     private final Map<String, Profile> profiles;
     private final Judge.Outcome outcome;
-    private final Map<String, Map<String, Claim>> claims = new HashMap<>();
+    /** By occasion; a situation works each of them out once. */
+    private final Map<Occasion, Claim> claims = new IdentityHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
 
     Findings(Book book, LocalDate today, Map<String, Profile> profiles, Judge.Outcome outcome) {
@@ -34,22 +32,18 @@ final class Findings {
         this.profiles = profiles;
         this.outcome = outcome;
         for (Claim claim : outcome.verdicts().keySet()) {
-            claims.computeIfAbsent(claim.requirement().id(), id -> new HashMap<>()).put(key(claim.situation(), claim.occasion()), claim);
+            claims.put(claim.occasion(), claim);
         }
-    }
-
-    private static String key(Situation situation, Occasion occasion) {
-        return situation.studentId() + " " + situation.year().label() + " " + occasion.key();
     }
 
     List<Finding> all() {
         for (Situation situation : outcome.situations()) {
             for (Requirement requirement : situation.pathway().asks()) {
-                if (!worthSaying(requirement, situation)) {
+                if (!Telling.worth(requirement, situation)) {
                     continue;
                 }
                 for (Occasion occasion : situation.occasions(requirement)) {
-                    Claim claim = claims.getOrDefault(requirement.id(), Map.of()).get(key(situation, occasion));
+                    Claim claim = claims.get(occasion);
                     if (claim == null) {
                         addNotDue(requirement, situation, occasion);
                     } else {
@@ -65,46 +59,6 @@ final class Findings {
         outcome.doubts().stream().sorted(Comparator.comparing(RecordDoubt::student).thenComparing(RecordDoubt::rule)
                 .thenComparing(RecordDoubt::about)).forEach(doubt -> merged.add(RecordFindings.of(doubt, book, outcome.situations())));
         return merged;
-    }
-
-    /**
-     * A one-time duty is told once, in the first year looked at. Of last year only papers, tests and the like are still
-     * told once a quarter of a year has passed; of next year only what already has its day.
-     */
-    private boolean worthSaying(Requirement requirement, Situation situation) {
-        boolean thisYear = situation.year().holds(today);
-        if (requirement.recurs().each() == Requirement.Recurs.Each.ONCE) {
-            return situation == firstOf(situation);
-        }
-        boolean past = situation.year().end().isBefore(today);
-        if (past) {
-            if (!book.years().containsKey(situation.year().fileLabel())) {
-                // nothing of that year was ever entered: only what falls due after its end is still worth a line
-                return situation.occasions(requirement).stream().anyMatch(occasion -> occasion.due().date() != null
-                        && occasion.due().date().isAfter(situation.year().end()));
-            }
-            boolean recent = !today.isAfter(situation.year().end().plusDays(92));
-            return recent || switch (requirement.kind()) {
-                case FILE, APPROVAL, ASSESS, HEALTH, STEP -> true;
-                default -> false;
-            };
-        }
-        return thisYear || comesNext(requirement) && situation.occasions(requirement).stream()
-                .anyMatch(occasion -> occasion.due().date() != null && !occasion.applies().isNo()
-                        && !occasion.due().date().isAfter(today.plusMonths(MONTHS_AHEAD)));
-    }
-
-    private static boolean comesNext(Requirement requirement) {
-        return switch (requirement.kind()) {
-            case FILE, APPROVAL, HEALTH, STEP -> true;
-            default -> false;
-        };
-    }
-
-    private Situation firstOf(Situation situation) {
-        return outcome.situations().stream().filter(other -> other.placement() == situation.placement()
-                && other.student() == situation.student() && !other.year().end().isBefore(today)).findFirst()
-                .orElse(situation);
     }
 
     private void addNotDue(Requirement requirement, Situation situation, Occasion occasion) {

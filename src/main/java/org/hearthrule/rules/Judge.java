@@ -42,15 +42,17 @@ public final class Judge {
         Outcome outcome = new Outcome(situations, new IdentityHashMap<>(), new IdentityHashMap<>(), new ArrayList<>());
         KieSession session = RuleBase.of(List.copyOf(profiles.values())).newKieSession();
         try {
-            List<RecordFact> facts = RecordFacts.of(book);
-            ChildRecords.of(facts).forEach(session::insert);
+            Map<String, ChildRecords> records = ChildRecords.of(RecordFacts.of(book));
+            records.values().forEach(session::insert);
             situations.forEach(session::insert);
             session.fireAllRules();
             // only now, when every claim is made, is it time to judge them: all rules in rules/ look at Today
             for (Situation situation : situations) {
                 if (situation.year().holds(asOf) && !situation.lastDay().isBefore(asOf)) {
                     session.insert(Child.of(situation));
-                    SubjectTrace.of(situation, facts).forEach(session::insert);
+                    if (records.containsKey(situation.studentId())) {
+                        SubjectTrace.of(situation, records.get(situation.studentId())).forEach(session::insert);
+                    }
                 }
             }
             session.insert(new Today(asOf));

@@ -33,6 +33,12 @@ public sealed interface RecordFact {
             return new RecordRef(year, entry.id(), entry.date(), entry.did());
         }
 
+        /** The id is enough, and the engine asks often. */
+        @Override
+        public int hashCode() {
+            return entry.id().hashCode();
+        }
+
         /** @return days between the day and the writing; 0 when it was not noted */
         public long getWrittenDaysLater() {
             return entry.written() == null ? 0
@@ -50,6 +56,11 @@ public sealed interface RecordFact {
         public RecordRef ref() {
             return new RecordRef(year, reading.id(), date(), reading.title());
         }
+
+        @Override
+        public int hashCode() {
+            return reading.id().hashCode();
+        }
     }
 
     record Worked(String student, String year, YearRecords.Sample sample) implements RecordFact {
@@ -61,6 +72,11 @@ public sealed interface RecordFact {
         @Override
         public RecordRef ref() {
             return new RecordRef(year, sample.id(), sample.date(), sample.title());
+        }
+
+        @Override
+        public int hashCode() {
+            return sample.id().hashCode();
         }
     }
 

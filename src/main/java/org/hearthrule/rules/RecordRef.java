@@ -11,4 +11,10 @@ import java.time.LocalDate;
  * @param words short description for the reader
  */
 public record RecordRef(String year, String id, LocalDate date, String words) {
+
+    /** The id is enough, and there are many. */
+    @Override
+    public int hashCode() {
+        return id.hashCode();
+    }
 }

@@ -29,9 +29,10 @@ final class RequirementRule {
 
     static Rule of(Pathway pathway, Requirement requirement) {
         Variable<Situation> situation = declarationOf(Situation.class, "$situation");
+        List<Requirement> telling = Telling.tellingOf(requirement, pathway);
         PatternDef<Situation> whom = pattern(situation)
                 .expr("pathway " + pathway.id(), s -> s.pathwayId().equals(pathway.id()))
-                .expr("applies " + requirement.id(), s -> mayApply(requirement, s));
+                .expr("applies " + requirement.id(), s -> mayApply(requirement, telling, s));
         FactsNeeded needed = FactsNeeded.by(requirement);
         if (needed.none()) {
             return rule(pathway.id(), requirement.id()).build(whom,
@@ -47,7 +48,15 @@ final class RequirementRule {
                 on(situation, facts).execute((drools, s, list) -> claim(drools, requirement, s, list.facts())));
     }
 
-    private static boolean mayApply(Requirement requirement, Situation situation) {
+    /** @param telling requirements of which one must be worth a line */
+    static boolean mayApply(Requirement requirement, List<Requirement> telling, Situation situation) {
+        boolean told = false;
+        for (Requirement one : telling) {
+            told = told || Telling.worth(one, situation);
+        }
+        if (!told) {
+            return false;
+        }
         for (Occasion occasion : situation.occasions(requirement)) {
             if (!occasion.applies().isNo()) {
                 return true;

@@ -29,13 +29,14 @@ public final class Situation {
     private final ProgramYear year;
     private final LocalDate today;
     private final Book book;
+    private final boolean tellsOnce;
     private final Happenings happenings;
     private final Map<String, List<Occasion>> occasions = new HashMap<>();
     private final Map<ProgramYear, Optional<Integer>> grades = new HashMap<>();
     private Truth bound;
 
     Situation(Profile profile, Pathway pathway, Student student, Placement placement, ProgramYear year, LocalDate today,
-              Book book) {
+              Book book, boolean tellsOnce) {
         this.profile = profile;
         this.pathway = pathway;
         this.student = student;
@@ -43,6 +44,7 @@ public final class Situation {
         this.year = year;
         this.today = today;
         this.book = book;
+        this.tellsOnce = tellsOnce;
         this.happenings = new Happenings(this);
     }
 
@@ -80,6 +82,11 @@ public final class Situation {
 
     Book book() {
         return book;
+    }
+
+    /** @return true when duties that come once are told in this year and not in another one */
+    boolean tellsOnce() {
+        return tellsOnce;
     }
 
     Happenings happenings() {

@@ -27,16 +27,32 @@ final class Situations {
             Pathway pathway = profile.pathway(placement.pathway()).orElseThrow();
             Student student = book.student(placement.student()).orElseThrow();
             ProgramYear current = ProgramYear.holding(pathway.year(), today);
+            List<ProgramYear> years = new ArrayList<>();
             for (int away = -1; away <= 1; away++) {
                 ProgramYear year = current.plus(away);
-                boolean follows = !placement.from().isAfter(year.end())
-                        && (placement.to() == null || !placement.to().isBefore(year.start()));
-                if (follows) {
-                    found.add(new Situation(profile, pathway, student, placement, year, today, book));
+                if (!placement.from().isAfter(year.end())
+                        && (placement.to() == null || !placement.to().isBefore(year.start()))) {
+                    years.add(year);
                 }
+            }
+            for (ProgramYear year : years) {
+                found.add(new Situation(profile, pathway, student, placement, year, today, book,
+                        year.equals(firstToTell(years, today))));
             }
         }
         return found;
+    }
+
+    /** @return the first of the years that is not over, else the last one; null when there is none */
+    private static ProgramYear firstToTell(List<ProgramYear> years, LocalDate today) {
+        ProgramYear last = null;
+        for (ProgramYear year : years) {
+            last = year;
+            if (!year.end().isBefore(today)) {
+                break;
+            }
+        }
+        return last;
     }
 
 }

@@ -1,9 +1,8 @@
 package org.hearthrule.rules;
 
-import java.util.Collections;
-import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,7 +16,7 @@ final class SubjectIndex {
     private final Map<String, List<RecordFact>> bySubject = new LinkedHashMap<>();
 
     /** @param counts records that count */
-    SubjectIndex(List<RecordFact> facts, Predicate<RecordFact> counts) {
+    SubjectIndex(List<? extends RecordFact> facts, Predicate<RecordFact> counts) {
         for (RecordFact fact : facts) {
             List<String> subjects = fact.subjects();
             if (!subjects.isEmpty() && counts.test(fact)) {
@@ -42,17 +41,48 @@ final class SubjectIndex {
         return item.needsAll() ? item.shownBy().stream().allMatch(this::shows) : item.shownBy().stream().anyMatch(this::shows);
     }
 
-    /** @return every record that shows one of the item's subjects, each once */
-    Set<RecordFact> facts(SubjectItem item) {
-        Set<RecordFact> found = Collections.newSetFromMap(new IdentityHashMap<>());
-        bySubject.forEach((logged, facts) -> {
+    /** @return the subjects with records that show one of the item's subjects */
+    Set<String> subjects(SubjectItem item) {
+        Set<String> found = new LinkedHashSet<>();
+        for (String logged : bySubject.keySet()) {
             for (String asked : item.shownBy()) {
                 if (Subjects.shows(logged, asked)) {
-                    found.addAll(facts);
+                    found.add(logged);
                     break;
                 }
             }
-        });
+        }
         return found;
+    }
+
+    /** @return every record tagged with one of the subjects, each once */
+    List<RecordFact> facts(Set<String> subjects) {
+        if (subjects.size() == 1) {
+            return bySubject.get(subjects.iterator().next());
+        }
+        List<RecordFact> found = new ArrayList<>();
+        for (String subject : subjects) {
+            for (RecordFact fact : bySubject.get(subject)) {
+                if (subject.equals(first(fact, subjects))) {
+                    found.add(fact);
+                }
+            }
+        }
+        return found;
+    }
+
+    /** A record with several of the subjects stands under each: it is taken under the first. */
+    private static String first(RecordFact fact, Set<String> subjects) {
+        for (String subject : fact.subjects()) {
+            if (subjects.contains(subject)) {
+                return subject;
+            }
+        }
+        return null;
+    }
+
+    /** @return every record that shows one of the item's subjects, each once */
+    List<RecordFact> facts(SubjectItem item) {
+        return facts(subjects(item));
     }
 }

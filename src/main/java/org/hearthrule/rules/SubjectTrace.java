@@ -15,11 +15,12 @@ import org.hearthrule.law.SubjectItem;
  */
 public record SubjectTrace(String student, String subject, int entries, LocalDate last, int samples) {
 
-    static List<SubjectTrace> of(Situation situation, List<RecordFact> facts) {
+    /** @param records of the situation's child */
+    static List<SubjectTrace> of(Situation situation, ChildRecords records) {
         List<SubjectTrace> traces = new ArrayList<>();
-        SubjectIndex index = new SubjectIndex(facts, fact -> fact.student().equals(situation.studentId())
-                && fact.date() != null && !fact.date().isBefore(situation.firstDay())
-                && !fact.date().isAfter(situation.thatDay()));
+        SubjectIndex index = new SubjectIndex(records.ofAny(List.of(RecordFact.Logged.class, RecordFact.Worked.class)),
+                fact -> fact.date() != null && !fact.date().isBefore(situation.firstDay())
+                        && !fact.date().isAfter(situation.thatDay()));
         for (SubjectItem item : SubjectsOwed.of(situation)) {
             int entries = 0;
             int samples = 0;

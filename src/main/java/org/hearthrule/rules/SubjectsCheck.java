@@ -2,8 +2,7 @@ package org.hearthrule.rules;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.IdentityHashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,17 +26,22 @@ final class SubjectsCheck {
     Shown check(Evidence.Subjects subjects) {
         Map<String, Object> counted = new LinkedHashMap<>();
         List<String> missing = new ArrayList<>();
-        Set<RecordFact> used = Collections.newSetFromMap(new IdentityHashMap<>());
+        Set<String> used = new HashSet<>();
         SubjectIndex index = new SubjectIndex(facts, fact -> inSpan(fact, subjects));
         for (SubjectItem item : subjects.items()) {
-            Set<RecordFact> shown = index.facts(item);
-            counted.put(item.name(), shown.size());
+            Set<String> shown = index.subjects(item);
+            counted.put(item.name(), index.facts(shown).size());
             used.addAll(shown);
             if (!item.may() && !index.shows(item)) {
                 missing.add(item.name());
             }
         }
-        List<RecordRef> records = facts.stream().filter(used::contains).map(RecordFact::ref).toList();
+        List<RecordRef> records = new ArrayList<>();
+        for (RecordFact fact : facts) {
+            if (isTagged(fact, used) && inSpan(fact, subjects)) {
+                records.add(fact.ref());
+            }
+        }
         String sum = Say.it("subjects.sum", subjects.items().size() - missing.size(), subjects.items().size());
         if (missing.isEmpty()) {
             return Shown.yes(null, counted, records, sum);
@@ -47,6 +51,15 @@ final class SubjectsCheck {
             return Shown.unknown(counted, records, sum, lack, Say.it("subjects.earlier-years", String.join("; ", missing)));
         }
         return Shown.no(counted, records, sum, lack);
+    }
+
+    private static boolean isTagged(RecordFact fact, Set<String> subjects) {
+        for (String subject : fact.subjects()) {
+            if (subjects.contains(subject)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A piece without a date counts in the school year whose file it lies in. */

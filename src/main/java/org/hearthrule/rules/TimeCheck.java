@@ -6,12 +6,13 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.temporal.WeekFields;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Period;
 import org.hearthrule.law.Requirement;
@@ -36,10 +37,14 @@ final class TimeCheck {
 
     /** Minutes a day, and what could not be told. */
     private static final class Tally {
-        private final TreeMap<LocalDate, Integer> minutes = new TreeMap<>();
+        private final Map<LocalDate, Integer> minutes = new HashMap<>();
         private final List<RecordRef> records = new ArrayList<>();
         private int unsaidMinutes;
         private String unsaid;
+
+        private LocalDate lastDay() {
+            return minutes.isEmpty() ? null : Collections.max(minutes.keySet());
+        }
 
         private int total() {
             int sum = 0;
@@ -184,7 +189,7 @@ final class TimeCheck {
             return mean(time, amount, tally, counted, sum);
         }
         if (enough) {
-            return Shown.yes(tally.minutes.isEmpty() ? null : tally.minutes.lastKey(), counted, tally.records, sum);
+            return Shown.yes(tally.lastDay(), counted, tally.records, sum);
         }
         String lack = Say.it("time.lack", reached.toPlainString(), amount.toPlainString(), unit,
                 amount.subtract(reached).toPlainString());
@@ -206,7 +211,7 @@ final class TimeCheck {
         counted.put("hours", hours);
         counted.put("hours-asked", need);
         if (hours.compareTo(time.meanHours().multiply(BigDecimal.valueOf(tally.minutes.size()))) >= 0) {
-            return Shown.yes(tally.minutes.lastKey(), counted, tally.records, sum);
+            return Shown.yes(tally.lastDay(), counted, tally.records, sum);
         }
         String lack = Say.it("time.mean", time.meanHours().toPlainString(), hours.toPlainString(), tally.minutes.size());
         return hours.compareTo(need) < 0 ? Shown.no(counted, tally.records, sum, lack)
@@ -237,7 +242,7 @@ final class TimeCheck {
         return Shown.all(parts);
     }
 
-    private static BigDecimal reached(Evidence.Time.Measure measure, TreeMap<LocalDate, Integer> minutes) {
+    private static BigDecimal reached(Evidence.Time.Measure measure, Map<LocalDate, Integer> minutes) {
         return switch (measure) {
             case DAYS -> BigDecimal.valueOf(minutes.size());
             case HOURS -> {

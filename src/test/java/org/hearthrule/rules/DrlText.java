@@ -1,0 +1,87 @@
+package org.hearthrule.rules;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.hearthrule.law.Pathway;
+import org.hearthrule.law.Profile;
+import org.hearthrule.law.Requirement;
+import org.kie.api.KieBase;
+import org.kie.api.io.ResourceType;
+import org.kie.internal.builder.KnowledgeBuilder;
+import org.kie.internal.builder.KnowledgeBuilderFactory;
+import org.kie.internal.io.ResourceFactory;
+
+/**
+ * The benchmarks' yardstick: both layers of rules as rule text, compiled at run time by the engine's classic compiler.
+ * Rule by rule the same left side, the same accumulation and the same consequence as {@link RequirementRule} builds.
+ */
+final class DrlText {
+
+    private static final Path RULES = Path.of("rules");
+
+    private DrlText() {
+    }
+
+    /** @return one text for each pathway */
+    static List<String> of(Profile profile) {
+        List<String> texts = new ArrayList<>();
+        for (Pathway pathway : profile.pathways()) {
+            StringBuilder out = new StringBuilder("package ").append(packageOf(pathway)).append("\n\n"
+                    + "import org.hearthrule.rules.ChildRecords\n"
+                    + "import org.hearthrule.rules.Claim\n"
+                    + "import org.hearthrule.rules.DrlBridge\n"
+                    + "import org.hearthrule.rules.Situation\n"
+                    + "import accumulate org.hearthrule.rules.DrlBridge.Gather gather\n");
+            for (Requirement requirement : pathway.asks()) {
+                rule(pathway, requirement, out);
+            }
+            texts.add(out.toString());
+        }
+        return texts;
+    }
+
+    private static String packageOf(Pathway pathway) {
+        return "text." + pathway.id().replace('-', '_').replace('/', '.');
+    }
+
+    private static void rule(Pathway pathway, Requirement requirement, StringBuilder out) {
+        boolean looksAtRecords = !FactsNeeded.by(requirement).none();
+        String id = '"' + requirement.id() + '"';
+        out.append("\nrule ").append(id).append("\nwhen\n    $situation : Situation( pathwayId == \"").append(pathway.id())
+                .append("\", DrlBridge.mayApply( ").append(id).append(", this ) )\n");
+        if (looksAtRecords) {
+            out.append("    accumulate( $child : ChildRecords( student == $situation.studentId );\n            $records : gather( "
+                    + "DrlBridge.needed( ").append(id).append(", $child ) ) )\n");
+        }
+        out.append("then\n    for ( Claim claim : DrlBridge.claims( ").append(id).append(", $situation, ")
+                .append(looksAtRecords ? "$records" : "null").append(" ) ) {\n        insert( claim );\n    }\nend\n");
+    }
+
+    /** @return rules of the profiles and those of {@code rules/}, all compiled from text */
+    static KieBase compiled(List<Profile> profiles) throws IOException {
+        KnowledgeBuilder builder = KnowledgeBuilderFactory.newKnowledgeBuilder();
+        try (Stream<Path> files = Files.list(RULES)) {
+            for (Path file : files.filter(path -> path.toString().endsWith(".drl")).sorted().toList()) {
+                add(Files.readString(file), builder);
+            }
+        }
+        for (Profile profile : profiles) {
+            DrlBridge.know(profile);
+            for (String text : of(profile)) {
+                add(text, builder);
+            }
+        }
+        return builder.newKieBase();
+    }
+
+    private static void add(String text, KnowledgeBuilder builder) {
+        builder.add(ResourceFactory.newByteArrayResource(text.getBytes(java.nio.charset.StandardCharsets.UTF_8)), ResourceType.DRL);
+        if (builder.hasErrors()) {
+            throw new IllegalStateException(builder.getErrors() + "\n" + text);
+        }
+    }
+}
