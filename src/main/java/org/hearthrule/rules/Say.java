@@ -16,6 +16,7 @@ final class Say {
     private static final String FILE = "shared/wording/findings.properties";
     private static final Properties SENTENCES = load();
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("MMMM d, uuuu", Locale.US);
+    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM uuuu", Locale.US);
 
     private Say() {
     }
@@ -43,6 +44,11 @@ final class Say {
 
     static String day(LocalDate date) {
         return DAY.format(date);
+    }
+
+    /** @return the day's month, for example {@code September 2026} */
+    static String month(LocalDate date) {
+        return MONTH.format(date);
     }
 
     private static String word(Object arg) {
