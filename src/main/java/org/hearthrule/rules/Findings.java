@@ -69,7 +69,8 @@ final class Findings {
 
     /**
      * A one-time duty is told once, in the first year looked at. Of last year only papers, tests and the like are still
-     * told once a quarter of a year has passed; of next year only what already has its day.
+     * told once a quarter of a year has passed, and whatever falls due after its end; of next year only what already
+     * has its day.
      */
     private boolean worthSaying(Requirement requirement, Situation situation) {
         boolean thisYear = situation.year().holds(today);
@@ -78,10 +79,11 @@ final class Findings {
         }
         boolean past = situation.year().end().isBefore(today);
         if (past) {
-            if (!book.years().containsKey(situation.year().fileLabel())) {
-                // nothing of that year was ever entered: only what falls due after its end is still worth a line
-                return situation.occasions(requirement).stream().anyMatch(occasion -> occasion.due().date() != null
-                        && occasion.due().date().isAfter(situation.year().end()));
+            boolean dueLater = situation.occasions(requirement).stream().anyMatch(occasion -> occasion.due().date() != null
+                    && occasion.due().date().isAfter(situation.year().end()));
+            // when nothing of that year was ever entered only this is still worth a line
+            if (dueLater || !book.years().containsKey(situation.year().fileLabel())) {
+                return dueLater;
             }
             boolean recent = !today.isAfter(situation.year().end().plusDays(92));
             return recent || switch (requirement.kind()) {
