@@ -92,13 +92,15 @@ final class ConditionWords {
             return choice(choice);
         }
         if (condition instanceof Condition.History history) {
+            String was = history.was().equals("owed") ? wording.say("if.history.owed") : slug(history.was());
             return wording.say(history.yearsAgo() == 1 ? "if.history.last" : "if.history", title(history.requirement()),
-                    slug(history.was()), history.yearsAgo());
+                    was, history.yearsAgo());
         }
         if (condition instanceof Condition.Result result) {
             String when = result.yearsAgo() == 0 ? wording.say("if.result.now")
                     : wording.count("if.result.ago", result.yearsAgo());
-            return wording.say("if.result", title(result.requirement()), threshold(result.threshold()), when);
+            return wording.say("if.result", title(result.requirement()), threshold(result.threshold()),
+                    result.orEarlier() ? when + wording.say("if.result.or-earlier") : when);
         }
         if (condition instanceof Condition.Attribute attribute) {
             Profile.FactAsked asked = profile.facts().get(attribute.fact());
@@ -158,6 +160,7 @@ final class ConditionWords {
             String order = event.order().name().toLowerCase(Locale.ROOT).replace('_', '-');
             words = wording.say("if.event." + order + not, words, other);
         }
+        words = event.ago() == null ? words : words + wording.say("if.event.ago", span(event.ago()));
         return event.within() == null ? words : words + wording.say("if.event.within", span(event.within()));
     }
 
@@ -172,8 +175,9 @@ final class ConditionWords {
     String threshold(Threshold threshold) {
         String areas = threshold.areas().isEmpty() ? "" : "; " + wording.and(threshold.areas().stream()
                 .map(ConditionWords::slug).toList());
-        return threshold.comparison().words() + ' ' + threshold.number().toPlainString() + " (" + slug(threshold.measure())
-                + areas + ')';
+        String bound = threshold.againstTestBefore() ? wording.say("if.result.test-before")
+                : threshold.number().toPlainString();
+        return threshold.comparison().words() + ' ' + bound + " (" + slug(threshold.measure()) + areas + ')';
     }
 
     private String title(String requirement) {

@@ -137,6 +137,12 @@ final class DueWords {
         String event = after.event() != null ? after.event().words() : wording.say("due.birthday", after.age());
         String words = after.span().amount() == 0 ? wording.say("due.on", event)
                 : wording.say("due.after", span(after.span()), event);
+        if (after.paper() != null) {
+            words += wording.say("due.after.paper", ConditionWords.slug(after.paper()));
+        }
+        if (after.around() != null) {
+            words += wording.say("due.after.around", after.around().words());
+        }
         return after.notBefore() == null ? words : words + wording.say("due.not-before", of(after.notBefore()));
     }
 

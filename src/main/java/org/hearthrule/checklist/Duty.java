@@ -47,6 +47,9 @@ final class Duty {
         if (asked.validity().announced()) {
             said.add(wording.say("law.asks.announced"));
         }
+        if (asked.validity().unclearFrom() != null) {
+            said.add(wording.say("law.asks.unclear-from", wording.date(asked.validity().unclearFrom()), asked.confirmWith()));
+        }
         String when = new ConditionWords(wording, profile, pathway).of(asked.when());
         if (!when.isEmpty()) {
             said.add(wording.say("law.asks.if", when));

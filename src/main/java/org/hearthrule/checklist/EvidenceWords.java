@@ -134,6 +134,9 @@ final class EvidenceWords {
         if (time.yardstick() == Evidence.Time.Yardstick.SUBSTANTIAL) {
             text.append(wording.say("evidence.time.substantial"));
         }
+        if (time.yardstick() == Evidence.Time.Yardstick.PRORATED) {
+            text.append(wording.say("evidence.time.prorated"));
+        }
         return text.toString();
     }
 
@@ -200,7 +203,9 @@ final class EvidenceWords {
                 : period(visits.per().name());
         String amount = wording.say(visits.hours() ? "evidence.time.hours" : "evidence.visits", number(visits.amount()));
         String text = wording.say("evidence.contact", amount, stretch, ConditionWords.slug(visits.by()));
-        String mean = visits.mean() ? wording.say("evidence.mean") : "";
-        return text + mean + (visits.faceToFace() == 0 ? "" : wording.say("evidence.face-to-face", visits.faceToFace()));
+        String mean = visits.monthly() ? wording.say("evidence.mean.month") : visits.mean() ? wording.say("evidence.mean") : "";
+        String further = visits.further() == null ? "" : wording.say("evidence.further-child",
+                number(visits.further().hours()), period(visits.further().per().name()));
+        return text + mean + further + (visits.faceToFace() == 0 ? "" : wording.say("evidence.face-to-face", visits.faceToFace()));
     }
 }

@@ -68,9 +68,10 @@ public sealed interface Condition {
      * @param date     a date inside the school year, or null
      * @param other    another event, or null
      * @param within   it happened no longer than this before the day in question, or null
+     * @param ago      it happened so long before the day in question or longer, or null
      * @param thisYear only this school year counts
      */
-    record Event(EventKind kind, Order order, MonthDay date, EventKind other, Span within, boolean thisYear)
+    record Event(EventKind kind, Order order, MonthDay date, EventKind other, Span within, Span ago, boolean thisYear)
             implements Condition {
         public enum Order { BEFORE, ON_OR_BEFORE, AFTER, ON_OR_AFTER }
     }
@@ -91,19 +92,21 @@ public sealed interface Condition {
      * What an earlier year holds.
      *
      * @param requirement id of a requirement of the same pathway
-     * @param was         {@code met}, {@code missing}, or the method used
+     * @param was         {@code met}, {@code missing}, {@code owed} (it applied at all, whether met or not), or the
+     *                    method used
      * @param yearsAgo    1 for last school year
      */
     record History(String requirement, String was, int yearsAgo) implements Condition { }
 
     /**
-     * A recorded result.
+     * A recorded result. Of several tests the last decides; for a duty that comes up on each test, that very test.
      *
-     * @param requirement id of the requirement whose result it is
+     * @param requirement id of the requirement whose result it is: only tests by a method of it count
      * @param threshold   comparison that must hold
      * @param yearsAgo    0 for this school year
+     * @param orEarlier   without a test in that year, the last one before it counts
      */
-    record Result(String requirement, Threshold threshold, int yearsAgo) implements Condition { }
+    record Result(String requirement, Threshold threshold, int yearsAgo, boolean orEarlier) implements Condition { }
 
     /** A declared fact of the child, the parent, the teacher or the family. */
     record Attribute(String fact, boolean is) implements Condition { }

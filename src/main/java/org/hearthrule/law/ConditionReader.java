@@ -169,10 +169,11 @@ final class ConditionReader {
             other = EventReader.required(fields, order, scope);
         }
         Span within = span(fields, "within", scope);
+        Span ago = span(fields, "ago", scope);
         boolean thisYear = fields.optionalYesNo("this-year").orElse(false);
         fields.done();
         return new Condition.Event(kind, order == null ? null : Condition.Event.Order.values()[ORDERS.indexOf(order)],
-                date, other, within, thisYear);
+                date, other, within, ago, thisYear);
     }
 
     /** @return the length of time that a key holds, or null */
@@ -225,7 +226,7 @@ final class ConditionReader {
         String of = requirement(fields, scope);
         String was = Forms.name(fields, "was", scope);
         int yearsAgo = fields.optionalInteger("years-ago", 1, LONGEST_PAST).orElse(1);
-        if (of != null && was != null && !was.equals("met") && !was.equals("missing")) {
+        if (of != null && was != null && !PathwayCheck.STANDINGS.contains(was)) {
             scope.pathway.methodsMentioned.add(
                     new PathwayScope.Mention(fields.place("was"), scope.pathway.requirement, of, was));
         }
@@ -237,8 +238,9 @@ final class ConditionReader {
         String of = requirement(fields, scope);
         Threshold threshold = ThresholdReader.read(fields, scope);
         int yearsAgo = fields.optionalInteger("years-ago", 0, LONGEST_PAST).orElse(0);
+        boolean orEarlier = fields.optionalYesNo("or-earlier").orElse(false);
         fields.done();
-        return new Condition.Result(of, threshold, yearsAgo);
+        return new Condition.Result(of, threshold, yearsAgo, orEarlier);
     }
 
     /** @return a local id of the pathway that is being read, or null */

@@ -34,9 +34,12 @@ public sealed interface Due {
      *
      * @param event     the event, or null for the birthday on which the child turns {@code age}
      * @param age       the age of that birthday, or null with an event
+     * @param paper     of answers from the other side, only those to this paper; or null
+     * @param around    of several such days, the one whose time holds this event; or null
      * @param notBefore never earlier than this form, or null
      */
-    record After(EventKind event, Integer age, Span span, Due notBefore) implements Due { }
+    record After(EventKind event, Integer age, Span span, String paper, EventKind around, Due notBefore)
+            implements Due { }
 
     /** So long before an event; {@code strict}: the day itself is too late (only with a span of 0). */
     record Before(EventKind event, Span span, boolean strict) implements Due { }

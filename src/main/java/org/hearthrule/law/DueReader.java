@@ -26,6 +26,7 @@ final class DueReader {
             List.of("business-days", "after", "before"), List.of("school-days", "after", "before"),
             List.of("rounding", "after", "before"),
             List.of("age", "after"), List.of("not-before", "after"), List.of("strict", "before"),
+            List.of("paper", "after"), List.of("around", "after"),
             List.of("times", "in-period", "chosen"), List.of("most", "in-period"), List.of("every", "in-period"),
             List.of("value", "set-by"), List.of("fallback", "set-by"));
     private static final List<String> BESIDES = besides();
@@ -189,7 +190,16 @@ final class DueReader {
                     "`age` only beside `after: birthday`", null);
         }
         Span span = SpanReader.required(fields, scope);
-        return new Due.After(event, age, span, plain(fields, "not-before", scope));
+        EventKind around = fields.has("around") ? EventReader.required(fields, "around", scope) : null;
+        return new Due.After(event, age, span, paper(fields, scope), around, plain(fields, "not-before", scope));
+    }
+
+    private static String paper(Fields fields, Scope scope) {
+        String paper = Forms.optionalName(fields, "paper", scope);
+        if (paper != null) {
+            scope.pathway.papersMentioned.add(scope.pathway.mention(fields.place("paper"), paper));
+        }
+        return paper;
     }
 
     private static Due before(Fields fields, Scope scope) {

@@ -60,8 +60,14 @@ public sealed interface Evidence {
                 BigDecimal dayHours, BigDecimal meanHours, Grades over, Yardstick yardstick) implements Evidence {
         public enum Measure { DAYS, HOURS, WEEKS, MONTHS }
 
-        /** Whether falling just short is certain failure. */
-        public enum Yardstick { EXACT, SUBSTANTIAL }
+        /** Whether falling short is certain failure. */
+        public enum Yardstick {
+            EXACT,
+            /** "The equivalent of" so much: just short of it nobody can tell. */
+            SUBSTANTIAL,
+            /** Less may do for a part of a year, and the law says by no rule how much less. */
+            PRORATED
+        }
     }
 
     /** A subject list: each item shown by log entries, samples or readings. */
@@ -112,12 +118,18 @@ public sealed interface Evidence {
      * @param hours      true: hours, false: visits
      * @param perDays    in every so many days taught, or 0 when {@code per} says
      * @param per        the stretch, or null when {@code perDays} says
-     * @param mean       the amount is an average over the stretch
+     * @param mean       the amount is an average over the stretches
+     * @param monthly    the average is taken anew in each month, by the days in it
+     * @param further    more hours for each further child of the family taught so, or null
      * @param faceToFace one of so many must be face to face; 0 when it does not matter
      * @param by         role of the visitor
      */
-    record Visits(BigDecimal amount, boolean hours, int perDays, Period per, boolean mean, int faceToFace, String by)
-            implements Evidence { }
+    record Visits(BigDecimal amount, boolean hours, int perDays, Period per, boolean mean, boolean monthly,
+                  FurtherChild further, int faceToFace, String by) implements Evidence {
+
+        /** So many hours more in each stretch for each child after the first. */
+        public record FurtherChild(BigDecimal hours, Period per) { }
+    }
 
     /** Words only: the parent or somebody else judges; never computed. */
     record Words(String words) implements Evidence { }

@@ -10,6 +10,7 @@ import org.hearthrule.input.Fields;
 import org.hearthrule.input.Mapping;
 import org.hearthrule.input.Node;
 import org.hearthrule.input.Place;
+import org.hearthrule.input.Scalar;
 import org.hearthrule.terms.Grades;
 
 /** Reads single pieces of evidence. */
@@ -18,6 +19,7 @@ final class LeafReader {
     private static final List<String> PERIODS = List.of("year", "semester", "trimester", "quarter", "month", "week");
     private static final List<String> MEASURES = List.of("days", "hours", "weeks", "months");
     private static final List<String> PLACES = List.of("home");
+    private static final String MONTH = "month";
     private static final int MOST = 1_000;
 
     private LeafReader() { }
@@ -265,10 +267,29 @@ final class LeafReader {
             scope.error(fields.place(), ProfileFault.NO_PERIOD, "neither `per` nor `per-days`", "one of the two",
                     null);
         }
-        boolean mean = fields.optionalYesNo("mean").orElse(false);
+        boolean monthly = fields.optionalNode("mean").filter(node -> node instanceof Scalar
+                && ((Scalar) node).text().equals(MONTH)).isPresent();
+        boolean mean = monthly ? fields.oneOf("mean", List.of(MONTH)) != null
+                : fields.optionalYesNo("mean").orElse(false);
+        if (monthly && (!hours || per != Period.WEEK)) {
+            scope.error(fields.place("mean"), ProfileFault.MISPLACED_KEY, "`mean: month` without hours a week",
+                    "`hours` and `per: week` beside it", null);
+        }
+        Evidence.Visits.FurtherChild further = hours ? furtherChild(fields, scope) : null;
         int faceToFace = fields.optionalInteger("face-to-face", 1, MOST).orElse(0);
         String by = Forms.name(fields, "by", scope);
         fields.done();
-        return new Evidence.Visits(amount, hours, perDays, per, mean, faceToFace, by);
+        return new Evidence.Visits(amount, hours, perDays, per, mean, monthly, further, faceToFace, by);
+    }
+
+    private static Evidence.Visits.FurtherChild furtherChild(Fields fields, Scope scope) {
+        if (!fields.has("further-child")) {
+            return null;
+        }
+        Fields further = fields.fields("further-child", "the hours for a further child");
+        BigDecimal hours = Forms.number(further.node("hours"), false, scope);
+        String per = further.oneOf("per", List.of(MONTH, "week"));
+        further.done();
+        return new Evidence.Visits.FurtherChild(hours, "week".equals(per) ? Period.WEEK : Period.MONTH);
     }
 }

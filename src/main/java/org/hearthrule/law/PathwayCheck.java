@@ -8,6 +8,9 @@ import org.hearthrule.input.Nearest;
 /** Checks what can be known only when a whole pathway has been read. */
 final class PathwayCheck {
 
+    /** What an earlier year may hold of a requirement, besides a method. */
+    static final List<String> STANDINGS = List.of("met", "missing", "owed");
+
     private PathwayCheck() { }
 
     static void check(Scope scope) {
@@ -20,8 +23,7 @@ final class PathwayCheck {
         for (PathwayScope.Mention method : pathway.methodsMentioned) {
             Set<String> known = pathway.methods.get(method.of());
             List<String> words = new ArrayList<>(known == null ? Set.of() : known);
-            words.add("met");
-            words.add("missing");
+            words.addAll(STANDINGS);
             if (!words.contains(method.name())) {
                 scope.unknown(method.place(), ProfileFault.UNKNOWN_METHOD, "method", method.name(), words);
             }

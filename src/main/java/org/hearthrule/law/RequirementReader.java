@@ -69,7 +69,7 @@ final class RequirementReader {
         Basis basis = basis(fields, cites, scope);
         Binding binding = fields.optionalOneOf("binding", Binding.class)
                 .orElse(cites.isEmpty() ? Binding.DISPUTED : cites.get(0).source().binding());
-        Validity validity = ValidityReader.read(fields, true, scope);
+        Validity validity = ValidityReader.ofRequirement(fields, scope);
         List<String> waivedIn = schoolYears(fields, "waived-in", scope);
         fields.done();
         return new Requirement(pathwayId.concat("/").concat(localId), kind, title, owedFor, by, to, ages, when, recurs,

@@ -3,11 +3,17 @@ package org.hearthrule.law;
 import java.math.BigDecimal;
 import java.util.List;
 import org.hearthrule.input.Fields;
+import org.hearthrule.input.Node;
+import org.hearthrule.input.Scalar;
 
-/** Reads a comparison of scores with a number: {@code {measure: percentile, above: 33}}. */
+/**
+ * Reads a comparison of scores with a number, {@code {measure: percentile, above: 33}}, or with the test before,
+ * {@code {measure: percentile, below: test-before}}.
+ */
 final class ThresholdReader {
 
     private static final List<String> COMPARISONS = List.of("above", "at-least", "below", "at-most");
+    private static final String TEST_BEFORE = "test-before";
 
     private ThresholdReader() { }
 
@@ -34,7 +40,9 @@ final class ThresholdReader {
             }
             return new Threshold(measure, areas, Threshold.Comparison.ABOVE, null);
         }
-        BigDecimal number = Forms.number(fields.node(found), true, scope);
+        Node node = fields.node(found);
+        boolean testBefore = node instanceof Scalar && ((Scalar) node).text().equals(TEST_BEFORE);
+        BigDecimal number = testBefore ? null : Forms.number(node, true, scope);
         return new Threshold(measure, areas, Threshold.Comparison.values()[COMPARISONS.indexOf(found)], number);
     }
 }

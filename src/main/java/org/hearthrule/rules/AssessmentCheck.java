@@ -15,18 +15,20 @@ import org.hearthrule.records.YearRecords;
 final class AssessmentCheck {
 
     private final Situation situation;
+    private final Occasion occasion;
     private final List<RecordFact> facts;
 
-    AssessmentCheck(Situation situation, List<RecordFact> facts) {
+    AssessmentCheck(Situation situation, Occasion occasion, List<RecordFact> facts) {
         this.situation = situation;
+        this.occasion = occasion;
         this.facts = facts;
     }
 
-    /** The test of this year that comes closest decides. */
+    /** The test of this year, or since the event, that comes closest decides. */
     Shown check(Evidence.Test rule) {
         List<Shown> tried = new ArrayList<>();
         for (RecordFact fact : facts) {
-            if (fact instanceof RecordFact.Tested tested && ofThisYear(tested)
+            if (fact instanceof RecordFact.Tested tested && forThisOccasion(tested)
                     && tested.test().method().equals(rule.method())) {
                 tried.add(check(rule, tested));
             }
@@ -38,7 +40,7 @@ final class AssessmentCheck {
     Shown check(Evidence.Evaluation rule) {
         List<Shown> tried = new ArrayList<>();
         for (RecordFact fact : facts) {
-            if (fact instanceof RecordFact.Evaluated evaluated && ofThisYear(evaluated)
+            if (fact instanceof RecordFact.Evaluated evaluated && forThisOccasion(evaluated)
                     && evaluated.evaluation().method().equals(rule.method())) {
                 tried.add(check(rule, evaluated));
             }
@@ -47,9 +49,13 @@ final class AssessmentCheck {
                 Say.it("lacks.none", rule.method().replace('-', ' '))));
     }
 
-    private boolean ofThisYear(RecordFact fact) {
+    private boolean forThisOccasion(RecordFact fact) {
         LocalDate day = fact.date();
-        return fact.year().equals(situation.year().fileLabel()) && (day == null || !day.isAfter(situation.today()));
+        if (day != null && day.isAfter(situation.today())) {
+            return false;
+        }
+        return occasion.eventDay() == null ? situation.holds(fact.year(), day)
+                : day != null && !day.isBefore(occasion.answersFrom());
     }
 
     private static Optional<Shown> best(List<Shown> tried) {
@@ -83,7 +89,7 @@ final class AssessmentCheck {
         who(test.givenBy(), rule.givenBy(), rule.notBy(), lacks, questions, "test.giver");
         consent(rule.consent(), test.consent(), questions);
         for (Threshold threshold : rule.thresholds()) {
-            threshold(threshold, test.scores(), lacks, questions);
+            threshold(threshold, test, lacks, questions);
         }
         return outcome(counted, records, test.date(), Say.it("test.sum", test.name(), dayOf(test.date())), lacks, questions);
     }
@@ -161,8 +167,8 @@ final class AssessmentCheck {
         }
     }
 
-    private static void threshold(Threshold threshold, List<YearRecords.Score> scores, List<String> lacks, List<String> questions) {
-        Truth holds = Results.compare(threshold, scores);
+    private void threshold(Threshold threshold, YearRecords.TestTaken test, List<String> lacks, List<String> questions) {
+        Truth holds = Results.compare(threshold, test, situation);
         if (holds.isNo()) {
             lacks.add(holds.reason());
         } else if (holds.isUnknown()) {

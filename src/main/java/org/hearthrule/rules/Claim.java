@@ -32,7 +32,7 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
         if (occasion.applies().isUnknown()) {
             return new Claim(requirement, situation, occasion, Outcome.CANNOT_TELL, due, null);
         }
-        Shown shown = EvidenceCheck.of(requirement, situation, occasion, facts);
+        Shown shown = doubted(requirement, situation, EvidenceCheck.of(requirement, situation, occasion, facts), due);
         Outcome outcome = outcome(requirement, situation, occasion, shown);
         boolean openInLaw = outcome == Outcome.CANNOT_TELL && shown.value() == Truth.Value.UNKNOWN
                 && shown.questions().isEmpty() && !occasion.due().isMissing();
@@ -50,6 +50,16 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
             }
         }
         return null;
+    }
+
+    /** What has no day and was not done while the rule certainly stood may not be asked any more: that is unclear. */
+    private static Shown doubted(Requirement requirement, Situation situation, Shown shown, LocalDate due) {
+        if (due != null || shown.isYes() || !requirement.validity().unclearOn(situation.today())) {
+            return shown;
+        }
+        return Shown.unknown(shown.counted(), shown.records(), null,
+                Say.it("validity.unclear", requirement.validity().unclearFrom()),
+                Say.it("validity.ask", requirement.confirmWith()));
     }
 
     private static Outcome outcome(Requirement requirement, Situation situation, Occasion occasion, Shown shown) {

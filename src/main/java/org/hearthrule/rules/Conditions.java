@@ -9,6 +9,7 @@ import org.hearthrule.law.Condition;
 import org.hearthrule.law.Span;
 import org.hearthrule.records.Student;
 import org.hearthrule.records.YearRecords;
+import org.hearthrule.terms.EventKind;
 import org.hearthrule.terms.Grades;
 
 /** Whether a condition of a profile holds in a situation. Answers yes, no, or what is missing. */
@@ -16,15 +17,25 @@ final class Conditions {
 
     private final Situation situation;
     private final LocalDate thatDay;
+    private final LocalDate testDay;
 
-    private Conditions(Situation situation, LocalDate thatDay) {
+    private Conditions(Situation situation, LocalDate thatDay, LocalDate testDay) {
         this.situation = situation;
         this.thatDay = thatDay;
+        this.testDay = testDay;
     }
 
     /** @param thatDay the day the duty is about */
     static Truth holds(Condition condition, Situation situation, LocalDate thatDay) {
-        return new Conditions(situation, thatDay).holds(condition);
+        return holds(condition, situation, thatDay, null);
+    }
+
+    /**
+     * @param thatDay the day the duty is about
+     * @param testDay day of the test that brought the duty up, or null
+     */
+    static Truth holds(Condition condition, Situation situation, LocalDate thatDay, LocalDate testDay) {
+        return new Conditions(situation, thatDay, testDay).holds(condition);
     }
 
     private Truth holds(Condition condition) {
@@ -59,7 +70,7 @@ final class Conditions {
             return History.was(history, situation);
         }
         if (condition instanceof Condition.Result result) {
-            return Results.holds(result, situation);
+            return Results.holds(result, situation, testDay);
         }
         if (condition instanceof Condition.Attribute attribute) {
             Truth fact = situation.fact(attribute.fact());
@@ -117,12 +128,20 @@ final class Conditions {
     private Truth event(Condition.Event rule) {
         List<LocalDate> days = rule.thisYear() ? situation.happenings().daysInYear(rule.kind())
                 : situation.happenings().days(rule.kind());
+        if (rule.ago() != null) {
+            days = days.stream().filter(day -> !day.isAfter(thatDay)).toList();
+        }
+        if (days.isEmpty() && rule.kind() == EventKind.LEFT_SCHOOL && situation.happenings().leftSchoolOnAnUnknownDay()) {
+            return Truth.unknown(Say.it("event.missing", rule.kind().words()),
+                    Say.it("event.ask", rule.kind().words(), rule.kind().slug()));
+        }
         if (days.isEmpty()) {
             return Truth.no(Say.it("event.none", rule.kind().words()));
         }
         LocalDate day = days.get(days.size() - 1);
         String reason = Say.it("event.is", rule.kind().words(), day);
-        if (rule.within() != null && day.isBefore(Spans.minus(thatDay, rule.within()))) {
+        if (rule.within() != null && day.isBefore(Spans.minus(thatDay, rule.within()))
+                || rule.ago() != null && Spans.plus(day, rule.ago()).isAfter(thatDay)) {
             return Truth.no(reason);
         }
         if (rule.order() == null) {
@@ -198,7 +217,7 @@ final class Conditions {
     }
 
     private Truth asked(String by) {
-        boolean asked = !situation.happenings().daysInYear(org.hearthrule.terms.EventKind.REQUEST_RECEIVED).isEmpty();
+        boolean asked = !situation.happenings().daysInYear(EventKind.REQUEST_RECEIVED).isEmpty();
         return asked ? Truth.yes(Say.it("asked.yes", by)) : Truth.no(Say.it("asked.no", by));
     }
 }

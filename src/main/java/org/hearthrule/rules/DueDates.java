@@ -116,8 +116,10 @@ final class DueDates {
                         Say.it("age.ask-birth-date", situation.student().name()));
             }
             from = Optional.of(Ages.reached(born, after.age()));
+        } else if (after.around() != null) {
+            return around(after);
         } else {
-            from = eventDay(after.event());
+            from = after.paper() == null ? eventDay(after.event()) : answerDay(after.event(), after.paper());
         }
         if (from.isEmpty()) {
             return eventMissing(after.event());
@@ -137,6 +139,35 @@ final class DueDates {
             return found;
         }
         return DueDate.on(floor.date(), Say.it("due.not-before", floor.date()));
+    }
+
+    /** The last answer to this paper up to the year's end; on an occasion of its own, the first one since. */
+    private Optional<LocalDate> answerDay(EventKind kind, String paper) {
+        List<LocalDate> days = situation.happenings().days(kind, paper);
+        return eventDay != null ? days.stream().filter(day -> !day.isBefore(eventDay)).findFirst()
+                : days.stream().filter(day -> !day.isAfter(situation.year().end())).reduce((first, second) -> second);
+    }
+
+    /** Of several days (the terms of a district) the one whose time holds the other event; between two nobody can tell. */
+    private DueDate around(Due.After after) {
+        Optional<LocalDate> held = eventDay(after.around());
+        if (held.isEmpty()) {
+            return eventMissing(after.around());
+        }
+        for (LocalDate day : situation.happenings().daysInYear(after.event())) {
+            Optional<LocalDate> last = plus(day, after.span(), 1);
+            if (last.isEmpty()) {
+                return schoolCalendarMissing();
+            }
+            if (!last.get().isBefore(held.get())) {
+                return day.isAfter(held.get())
+                        ? DueDate.missing(Say.it("due.between", after.around().words(), held.get(), Spans.words(after.span()),
+                        after.event().words(), day, last.get()), Say.it("due.ask-between", situation.profile().confirmWith()))
+                        : DueDate.on(last.get(), Say.it("due.after", Spans.words(after.span()), after.event().words(), day)
+                        + countedNote(after.span()));
+            }
+        }
+        return eventMissing(after.event());
     }
 
     private DueDate before(Due.Before before) {
@@ -278,7 +309,8 @@ final class DueDates {
 
     private DueDate cases(Due.Cases cases) {
         for (Due.Case each : cases.cases()) {
-            Truth holds = Conditions.holds(each.when(), situation, situation.thatDay());
+            Truth holds = Conditions.holds(each.when(), situation, situation.thatDay(),
+                    hangsOn == EventKind.TEST_GIVEN ? eventDay : null);
             if (holds.isYes()) {
                 return of(each.due());
             }

@@ -24,7 +24,7 @@ final class EvidenceCheck {
         this.occasion = occasion;
         this.facts = facts;
         this.papers = new PaperCheck(requirement, situation, occasion, facts);
-        this.assessments = new AssessmentCheck(situation, facts);
+        this.assessments = new AssessmentCheck(situation, occasion, facts);
     }
 
     static Shown of(Requirement requirement, Situation situation, Occasion occasion, List<RecordFact> facts) {
@@ -81,7 +81,7 @@ final class EvidenceCheck {
 
     private Truth when(Evidence.Option option) {
         java.time.LocalDate day = occasion.due().date() != null ? occasion.due().date() : situation.thatDay();
-        return Conditions.holds(option.when(), situation, day);
+        return Conditions.holds(option.when(), situation, day, occasion.testDay());
     }
 
     private Shown anyOf(Evidence.AnyOf any) {

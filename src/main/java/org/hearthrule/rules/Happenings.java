@@ -61,6 +61,32 @@ final class Happenings {
         return days(kind).stream().filter(day -> !day.isBefore(since)).findFirst();
     }
 
+    /**
+     * @param paper only answers to this paper; those written down as mere happenings count when there is none
+     * @return days of this kind, in order, whatever the year
+     */
+    List<LocalDate> days(EventKind kind, String paper) {
+        List<LocalDate> answers = new ArrayList<>();
+        for (YearRecords year : situation.book().years().values()) {
+            for (YearRecords.Filing filing : year.filings()) {
+                if (filing.paper().equals(paper)
+                        && (filing.students().isEmpty() || filing.students().contains(situation.studentId()))) {
+                    answersOf(filing, kind, answers);
+                }
+            }
+        }
+        if (answers.isEmpty()) {
+            noted(kind, answers);
+        }
+        return new ArrayList<>(new java.util.TreeSet<>(answers));
+    }
+
+    /** @return true when a school was left and nobody said when */
+    boolean leftSchoolOnAnUnknownDay() {
+        List<Student.FormerSchool> schools = situation.student().schools();
+        return schools != null && schools.stream().anyMatch(school -> !school.kind().equals("home-program") && school.to() == null);
+    }
+
     /** Kinds that come anew each year: an old one must not stand in for this year's. */
     private static boolean yearly(EventKind kind) {
         return switch (kind) {
@@ -73,11 +99,7 @@ final class Happenings {
 
     private List<LocalDate> collect(EventKind kind) {
         List<LocalDate> days = new ArrayList<>();
-        for (BookEvent event : situation.book().events()) {
-            if (event.kind() == kind && (event.students().isEmpty() || event.students().contains(situation.studentId()))) {
-                days.add(event.date());
-            }
-        }
+        noted(kind, days);
         switch (kind) {
             case PROGRAM_START -> days.add(situation.programStart());
             case DUTY_BEGINS -> CompulsoryAge.begins(situation).ifPresent(
@@ -97,6 +119,22 @@ final class Happenings {
         return days;
     }
 
+    private void noted(EventKind kind, List<LocalDate> days) {
+        for (BookEvent event : situation.book().events()) {
+            if (event.kind() == kind && (event.students().isEmpty() || event.students().contains(situation.studentId()))) {
+                days.add(event.date());
+            }
+        }
+    }
+
+    private static void answersOf(YearRecords.Filing filing, EventKind kind, List<LocalDate> days) {
+        for (YearRecords.Answer answer : filing.answers()) {
+            if (matches(kind, answer.kind(), filing.paper())) {
+                addIfKnown(days, answer.date());
+            }
+        }
+    }
+
     private void fromPapers(EventKind kind, List<LocalDate> days) {
         String notice = firstPaper();
         for (YearRecords year : situation.book().years().values()) {
@@ -109,11 +147,7 @@ final class Happenings {
                         || kind == EventKind.REPORT_SENT && filing.paper().contains("report")) {
                     addIfKnown(days, filing.sent());
                 }
-                for (YearRecords.Answer answer : filing.answers()) {
-                    if (matches(kind, answer.kind(), filing.paper())) {
-                        addIfKnown(days, answer.date());
-                    }
-                }
+                answersOf(filing, kind, days);
             }
             if (kind == EventKind.TEST_GIVEN) {
                 for (YearRecords.TestTaken test : year.tests()) {

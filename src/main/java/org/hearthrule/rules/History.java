@@ -13,12 +13,16 @@ final class History {
 
     /**
      * @return yes when the earlier year holds a test or evaluation by that method, or a paper when {@code was} is
-     *     {@code met}; no when it holds none, or when the program had not begun; unknown when its file is missing
+     *     {@code met}, or when the requirement applied in it and {@code was} is {@code owed}; no when it does not, or
+     *     when the program had not begun; unknown when its file is missing
      */
     static Truth was(Condition.History rule, Situation situation) {
         String label = situation.year().plus(-rule.yearsAgo()).fileLabel();
         if (situation.yearOfProgram() <= rule.yearsAgo()) {
             return Truth.no(Say.it("history.not-begun", label));
+        }
+        if (rule.was().equals("owed")) {
+            return owed(rule, situation.earlier(rule.yearsAgo()), label);
         }
         YearRecords records = situation.book().years().get(label);
         if (records == null) {
@@ -27,13 +31,25 @@ final class History {
         return switch (rule.was()) {
             case "met" -> filed(rule.requirement(), situation, records, label);
             case "missing" -> filed(rule.requirement(), situation, records, label).negated();
-            default -> method(rule.was(), situation, records, label);
+            default -> method(rule.was(), situation.earlier(rule.yearsAgo()), records, label);
         };
+    }
+
+    /** A chain over years: what applied last year decides what applies now. Before the program began nothing did. */
+    private static Truth owed(Condition.History rule, Situation then, String label) {
+        Requirement requirement = then.requirement(rule.requirement()).orElse(null);
+        if (requirement == null) {
+            return Truth.no("");
+        }
+        Truth applied = Truth.any(then.occasions(requirement).stream().map(Occasion::applies).toList());
+        return applied.isUnknown() ? applied : applied.isYes() ? Truth.yes(Say.it("history.owed", requirement.title(), label))
+                : Truth.no(Say.it("history.not-owed", requirement.title(), label));
     }
 
     private static Truth method(String method, Situation situation, YearRecords records, String label) {
         String child = situation.studentId();
-        boolean used = records.tests().stream().anyMatch(test -> test.student().equals(child) && test.method().equals(method))
+        boolean used = TestsTaken.all(situation).stream().anyMatch(test -> test.method().equals(method)
+                && TestsTaken.inYear(test, situation))
                 || records.evaluations().stream().anyMatch(e -> e.student().equals(child) && e.method().equals(method))
                 || records.choices().stream().anyMatch(choice -> method.equals(choice.value())
                 && (choice.student() == null || choice.student().equals(child)));

@@ -37,15 +37,15 @@ final class Occasions {
             case ONCE -> found.add(occasion("once", 1, null, null));
             case EVENT -> {
                 for (EventKind kind : requirement.recurs().events()) {
-                    for (LocalDate day : situation.happenings().daysInYear(kind)) {
-                        if (during(day)) {
+                    for (LocalDate day : situation.happenings().days(kind)) {
+                        if (during(day) && toldHere(kind, day)) {
                             found.add(occasion(day.toString(), 1, kind, day));
                         }
                     }
                 }
                 if (found.isEmpty()) {
                     String kinds = String.join(", ", requirement.recurs().events().stream().map(EventKind::words).toList());
-                    found.add(new Occasion(situation.year().label(), 1, null, DueDate.undated(Say.it("event.only-then", kinds)),
+                    found.add(new Occasion(situation.year().label(), 1, null, null, DueDate.undated(Say.it("event.only-then", kinds)),
                             Truth.no(Say.it("event.only-then", kinds))));
                 }
             }
@@ -58,12 +58,28 @@ final class Occasions {
         return situation.placement().to() == null || !day.isAfter(situation.placement().to());
     }
 
-    private Occasion occasion(String key, int part, EventKind kind, LocalDate eventDay) {
-        DueDate due = DueDates.of(requirement.due(), situation, kind, eventDay, part);
-        return new Occasion(key, part, eventDay, due, applies(due, eventDay));
+    /**
+     * An event is told in its own school year. One of a year that is no longer looked at is told in the year in which
+     * its day comes, so that a day a year after the event is not lost sight of.
+     */
+    private boolean toldHere(EventKind kind, LocalDate day) {
+        if (situation.year().holds(day)) {
+            return true;
+        }
+        ProgramYear firstTold = ProgramYear.holding(situation.pathway().year(), situation.today()).plus(-1);
+        if (!day.isBefore(firstTold.start())) {
+            return false;
+        }
+        LocalDate due = DueDates.of(requirement.due(), situation, kind, day, 1).date();
+        return due != null && situation.year().holds(due);
     }
 
-    private Truth applies(DueDate due, LocalDate eventDay) {
+    private Occasion occasion(String key, int part, EventKind kind, LocalDate eventDay) {
+        DueDate due = DueDates.of(requirement.due(), situation, kind, eventDay, part);
+        return new Occasion(key, part, kind, eventDay, due, applies(due, kind, eventDay));
+    }
+
+    private Truth applies(DueDate due, EventKind kind, LocalDate eventDay) {
         LocalDate about = aboutDay(due, eventDay);
         if (requirement.validity().announced()) {
             return Truth.no(requirement.validity().from() == null ? Say.it("validity.announced")
@@ -84,10 +100,15 @@ final class Occasions {
         List<Truth> parts = new ArrayList<>();
         boolean running = requirement.due() instanceof Due.YearEnd;
         // a count that runs through the year binds as long as its conditions hold on the day it is looked at
-        parts.add(Conditions.holds(requirement.when(), situation, running && eventDay == null ? situation.thatDay() : about));
+        parts.add(Conditions.holds(requirement.when(), situation, running && eventDay == null ? situation.thatDay() : about,
+                kind == EventKind.TEST_GIVEN ? eventDay : null));
         if (requirement.ages() == Requirement.Ages.COMPULSORY) {
             parts.add(situation.bound());
             parts.add(CompulsoryAge.notPast(situation, running || due.date() == null ? situation.thatDay() : about));
+        }
+        if (requirement.validity().unclearOn(about)) {
+            parts.add(Truth.unknown(Say.it("validity.unclear", requirement.validity().unclearFrom()),
+                    Say.it("validity.ask", requirement.confirmWith())));
         }
         return Truth.all(parts);
     }

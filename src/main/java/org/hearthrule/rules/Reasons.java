@@ -9,6 +9,7 @@ import java.util.Set;
 import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.law.RequirementKind;
+import org.hearthrule.law.Span;
 
 /** The sentences of a finding. What was found comes first, why comes after. */
 final class Reasons {
@@ -34,6 +35,9 @@ final class Reasons {
             case NOT_DUE -> notDue(claim, verdict, why);
         }
         remarks.forEach(remark -> why.add(remark.sentence()));
+        if (verdict.status() != Status.UNCLEAR && verdict.status() != Status.NOT_DUE) {
+            kept(claim, why);
+        }
         if (requirement.question() != null && requirement.kind() != RequirementKind.STANDARD) {
             why.add(Say.it("why.question", requirement.question(), requirement.ask()));
         }
@@ -70,6 +74,23 @@ final class Reasons {
             why.add(Say.it("why.theirs", claim.requirement().by()));
         } else {
             why.add(Say.it("why.alternative"));
+        }
+    }
+
+    /** How long a record is kept, counted from the end of its school year. */
+    private static void kept(Claim claim, Set<String> why) {
+        Requirement.Retention keep = claim.requirement().keepFor();
+        if (keep == null) {
+            return;
+        }
+        if (keep.span() == null || keep.span().unit() == Span.Unit.BUSINESS_DAYS || keep.span().unit() == Span.Unit.SCHOOL_DAYS) {
+            why.add(Say.it("keep.words", keep.words() == null ? Spans.words(keep.span()) : keep.words()));
+            return;
+        }
+        LocalDate until = Spans.plus(claim.situation().lastDay(), keep.span());
+        why.add(Say.it("keep.until", until));
+        if (claim.requirement().validity().unclearOn(until)) {
+            why.add(Say.it("keep.unclear", claim.requirement().validity().unclearFrom(), claim.requirement().confirmWith()));
         }
     }
 

@@ -12,6 +12,7 @@ final class Say {
 
     private static final Wording SENTENCES = Wording.load(FILE);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("MMMM d, uuuu", Locale.US);
+    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM uuuu", Locale.US);
 
     private Say() {
     }
@@ -37,5 +38,10 @@ final class Say {
 
     static String day(LocalDate date) {
         return DAY.format(date);
+    }
+
+    /** @return the day's month, for example {@code September 2026} */
+    static String month(LocalDate date) {
+        return MONTH.format(date);
     }
 }

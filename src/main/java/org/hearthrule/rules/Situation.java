@@ -12,6 +12,7 @@ import org.hearthrule.law.Requirement;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Placement;
 import org.hearthrule.records.Student;
+import org.hearthrule.records.YearLabel;
 import org.hearthrule.records.YearRecords;
 import org.hearthrule.terms.Grades;
 
@@ -127,6 +128,22 @@ public final class Situation {
         return today.isAfter(lastDay()) ? lastDay() : today;
     }
 
+    /** @return the same child on the same pathway, so many school years before */
+    Situation earlier(int years) {
+        return new Situation(profile, pathway, student, placement, year.plus(-years), today, book);
+    }
+
+    /**
+     * @param file label of the book's file a record lies in
+     * @param day  the record's day, or null
+     * @return whether the record belongs to this school year. Where the law's year is that of the book, the file
+     *     decides: a result that comes in July is kept with the year it closes. Elsewhere the day does
+     */
+    boolean holds(String file, LocalDate day) {
+        boolean yearOfBook = year.start().equals(YearLabel.of(year.start()).first());
+        return day == null || yearOfBook ? file.equals(year.fileLabel()) : year.holds(day);
+    }
+
     Optional<YearRecords> records() {
         return Optional.ofNullable(book.years().get(year.fileLabel()));
     }
@@ -154,11 +171,8 @@ public final class Situation {
         if (set.isPresent()) {
             return set;
         }
-        Optional<Integer> byAge = gradeByAge(asked);
-        if (byAge.isPresent()) {
-            return byAge;
-        }
-        // a grade set for a neighbouring year says the grade of this one: one year more or less
+        // a grade set for a neighbouring year says the grade of this one: one year more or less. A parent's placement
+        // comes before the grade that a law works out from the age
         for (int away = 1; away <= Grades.LAST; away++) {
             for (int side : new int[] {-away, away}) {
                 Optional<Integer> other = gradeSet(asked.plus(side).fileLabel());
@@ -168,7 +182,7 @@ public final class Situation {
                 }
             }
         }
-        return Optional.empty();
+        return gradeByAge(asked);
     }
 
     private Optional<Integer> gradeSet(String label) {
@@ -184,7 +198,7 @@ public final class Situation {
         LocalDate day = asked.day(profile.gradeByAge().on());
         int age = Ages.on(student.born(), day);
         int grade = profile.gradeByAge().grade() + age - profile.gradeByAge().age();
-        return grade >= 1 && grade <= Grades.LAST ? Optional.of(grade) : Optional.empty();
+        return grade >= Grades.KINDERGARTEN && grade <= Grades.LAST ? Optional.of(grade) : Optional.empty();
     }
 
     /** @return whether the child is of compulsory age at some time of this year's stay on the pathway */

@@ -30,7 +30,7 @@ final class Stretches {
     private static List<Stretch> months(Situation situation) {
         List<Stretch> months = new ArrayList<>();
         LocalDate last = last(situation);
-        for (YearMonth month = YearMonth.from(situation.firstDay()); !month.atDay(1).isAfter(last); month = month.plusMonths(1)) {
+        for (YearMonth month = YearMonth.from(first(situation)); !month.atDay(1).isAfter(last); month = month.plusMonths(1)) {
             months.add(new Stretch(month.atDay(1), month.atEndOfMonth()));
         }
         return months;
@@ -39,13 +39,26 @@ final class Stretches {
     private static List<Stretch> weeks(Situation situation) {
         List<Stretch> weeks = new ArrayList<>();
         LocalDate last = last(situation);
-        for (LocalDate day = situation.firstDay().with(WeekFields.ISO.dayOfWeek(), 1); !day.isAfter(last); day = day.plusWeeks(1)) {
+        for (LocalDate day = first(situation).with(WeekFields.ISO.dayOfWeek(), 1); !day.isAfter(last); day = day.plusWeeks(1)) {
             weeks.add(new Stretch(day, day.plusDays(6)));
         }
         return weeks;
     }
 
+    /** @return first day taught: the family's own first day of the year where it is in the book */
+    static LocalDate first(Situation situation) {
+        LocalDate own = situation.calendar().firstDay();
+        return own != null && own.isAfter(situation.firstDay()) ? own : situation.firstDay();
+    }
+
     private static LocalDate last(Situation situation) {
-        return situation.today().isBefore(situation.lastDay()) ? situation.today() : situation.lastDay();
+        LocalDate end = end(situation);
+        return situation.today().isBefore(end) ? situation.today() : end;
+    }
+
+    /** @return last day taught: the family's own last day of the year where it is in the book */
+    static LocalDate end(Situation situation) {
+        LocalDate own = situation.calendar().lastDay();
+        return own != null && own.isBefore(situation.lastDay()) ? own : situation.lastDay();
     }
 }

@@ -18,7 +18,8 @@ final class Telling {
 
     /**
      * A one-time duty is told once, in the first year looked at. Of last year only papers, tests and the like are still
-     * told once a quarter of a year has passed; of next year only what already has its day.
+     * told once a quarter of a year has passed, and whatever falls due after its end; of next year only what already
+     * has its day.
      */
     static boolean worth(Requirement requirement, Situation situation) {
         if (requirement.recurs().each() == Requirement.Recurs.Each.ONCE) {
@@ -35,10 +36,11 @@ final class Telling {
 
     private static boolean worthLater(Requirement requirement, Situation situation) {
         LocalDate end = situation.year().end();
-        if (situation.records().isEmpty()) {
-            // nothing of that year was ever entered: only what falls due after its end is still worth a line
-            return situation.occasions(requirement).stream()
-                    .anyMatch(occasion -> occasion.due().date() != null && occasion.due().date().isAfter(end));
+        boolean dueLater = situation.occasions(requirement).stream()
+                .anyMatch(occasion -> occasion.due().date() != null && occasion.due().date().isAfter(end));
+        // when nothing of that year was ever entered, only what falls due after its end is worth a line
+        if (dueLater || situation.records().isEmpty()) {
+            return dueLater;
         }
         return !situation.today().isAfter(end.plusDays(DAYS_BACK)) || switch (requirement.kind()) {
             case FILE, APPROVAL, ASSESS, HEALTH, STEP -> true;

@@ -197,9 +197,11 @@ final class TimeCheck {
             return Shown.unknown(counted, tally.records, sum, lack, tally.unsaid);
         }
         boolean over = !last.isBefore(situation.year().end());
-        if (over && time.yardstick() == Evidence.Time.Yardstick.SUBSTANTIAL) {
+        // short of a number that is not meant exactly nobody can tell; that nothing at all is too little is certain
+        if (over && time.yardstick() != Evidence.Time.Yardstick.EXACT && reached.signum() > 0) {
+            String key = time.yardstick() == Evidence.Time.Yardstick.SUBSTANTIAL ? "time.substantial" : "time.prorated";
             return Shown.unknown(counted, tally.records, sum, lack,
-                    Say.it("time.substantial", amount.toPlainString(), unit, situation.profile().confirmWith()));
+                    Say.it(key, amount.toPlainString(), unit, situation.profile().confirmWith()));
         }
         return Shown.no(counted, tally.records, sum, lack);
     }

@@ -108,8 +108,8 @@ class AnnotatedProfileTest {
         // then
         assertThat(due.cases()).containsExactly(
                 new Due.Case(new Condition.Event(EventKind.PROGRAM_START, Condition.Event.Order.AFTER,
-                        MonthDay.of(9, 15), null, null, true),
-                        new Due.After(EventKind.PROGRAM_START, null, Span.days(14), null)),
+                        MonthDay.of(9, 15), null, null, null, true),
+                        new Due.After(EventKind.PROGRAM_START, null, Span.days(14), null, null, null)),
                 new Due.Case(new Condition.YearOfProgram(1, 1, 1),
                         new Due.Before(EventKind.PROGRAM_START, Span.days(0), true)),
                 new Due.Case(Condition.ALWAYS, new Due.By(List.of(MonthDay.of(8, 15)), Due.YearOf.THIS_YEAR)));
@@ -130,14 +130,14 @@ class AnnotatedProfileTest {
         Due.EarlierOf due = (Due.EarlierOf) asked("first-notice").due();
 
         // then
-        assertThat(due.parts().get(2)).isEqualTo(new Due.After(null, 6, Span.days(5), null));
+        assertThat(due.parts().get(2)).isEqualTo(new Due.After(null, 6, Span.days(5), null, null, null));
     }
 
     @Test
     void monthsCarryTheirRounding() {
         assertThat(asked("retest-date").due()).isEqualTo(new Due.After(EventKind.TEST_GIVEN, null,
-                new Span(2, Span.Unit.MONTHS, Span.Rounding.DOWN),
-                new Due.After(EventKind.LEFT_SCHOOL, null, new Span(18, Span.Unit.MONTHS, Span.Rounding.DOWN), null)));
+                new Span(2, Span.Unit.MONTHS, Span.Rounding.DOWN), null, null,
+                new Due.After(EventKind.LEFT_SCHOOL, null, new Span(18, Span.Unit.MONTHS, Span.Rounding.DOWN), null, null, null)));
     }
 
     @Test
@@ -197,7 +197,7 @@ class AnnotatedProfileTest {
 
         // then
         assertThat(profile.attendance().get(0).validity().until()).isEqualTo(LocalDate.of(2019, 6, 30));
-        assertThat(now.early()).isEqualTo(new Condition.Event(EventKind.ENTERED_SCHOOL, null, null, null, null, false));
+        assertThat(now.early()).isEqualTo(new Condition.Event(EventKind.ENTERED_SCHOOL, null, null, null, null, null, false));
         assertThat(((AttendanceAge.Starts.EarlierOf) now.starts()).parts()).startsWith(
                 new AttendanceAge.Starts.ByDate(6, MonthDay.of(9, 1), true, MonthDay.of(9, 1),
                         AttendanceAge.MidYear.UNCLEAR),

@@ -21,13 +21,13 @@ import org.hearthrule.records.Book;
 import org.hearthrule.records.BookReader;
 
 /**
- * One case of {@code test-fixtures/cases/}: what is given, what the law makes of it, and the section that says so.
+ * One case of {@code test-fixtures/cases/} or {@code test-fixtures/hardest/cases/}: what is given, what the law makes of it, and the section that says so.
  *
  * <p>Cases are written from the statute or the dossier, not from what the program prints.
  */
 record LawCase(String file, String name, String section, Map<String, Node> given, List<Map<String, Node>> expected) {
 
-    /** The one child of a case. */
+    /** The child a case is about. */
     static final String CHILD = "child";
 
     static List<LawCase> read(Path file) throws IOException {
@@ -46,8 +46,9 @@ record LawCase(String file, String name, String section, Map<String, Node> given
         return cases;
     }
 
+    /** @return the code that the file is named by, without a number before it */
     String jurisdiction() {
-        return file.substring(0, file.indexOf('.'));
+        return file.substring(0, file.indexOf('.')).replaceFirst("^\\d+-", "");
     }
 
     LocalDate asOf() {
@@ -83,16 +84,19 @@ record LawCase(String file, String name, String section, Map<String, Node> given
         StringBuilder out = new StringBuilder("{\"hearthrule\":1,\"students\":[{\"id\":\"child\",\"name\":\"Child\"");
         field(out, "born", given.get("born"));
         field(out, "schools", given.get("schools"));
-        out.append("}],\"persons\":").append(given.containsKey("persons") ? json(given.get("persons")) : "[]");
-        out.append(",\"placements\":[{\"student\":\"child\",\"jurisdiction\":\"").append(jurisdiction()).append('"');
-        field(out, "pathway", given.get("pathway"));
-        field(out, "from", given.get("starts"));
-        field(out, "to", given.get("ends"));
-        if (given.containsKey("place")) {
-            fields(given.get("place")).forEach((key, value) -> field(out, key, value));
+        out.append('}');
+        int siblings = given.containsKey("siblings") ? Integer.parseInt(text(given.get("siblings"))) : 0;
+        for (int number = 1; number <= siblings; number++) {
+            out.append(",{\"id\":\"sibling-").append(number).append("\",\"name\":\"Sibling\"");
+            field(out, "born", given.get("born"));
+            out.append('}');
         }
-        field(out, "optIns", given.get("opt-ins"));
-        out.append("}],\"events\":[");
+        out.append("],\"persons\":").append(given.containsKey("persons") ? json(given.get("persons")) : "[]");
+        out.append(",\"placements\":[").append(placement(CHILD));
+        for (int number = 1; number <= siblings; number++) {
+            out.append(',').append(placement("sibling-" + number));
+        }
+        out.append("],\"events\":[");
         List<String> items = new ArrayList<>();
         fieldsOf("events").forEach((kind, days) -> {
             for (Node day : days instanceof Listing list ? list.items() : List.of(days)) {
@@ -103,6 +107,18 @@ record LawCase(String file, String name, String section, Map<String, Node> given
         items.clear();
         fieldsOf("facts").forEach((fact, is) -> items.add("{\"fact\":\"" + fact + "\",\"is\":" + json(is) + "}"));
         return out.append(String.join(",", items)).append("]}").toString();
+    }
+
+    private String placement(String student) {
+        StringBuilder out = new StringBuilder("{\"student\":\"" + student + "\",\"jurisdiction\":\"" + jurisdiction() + '"');
+        field(out, "pathway", given.get("pathway"));
+        field(out, "from", given.get("starts"));
+        field(out, "to", given.get("ends"));
+        if (given.containsKey("place")) {
+            fields(given.get("place")).forEach((key, value) -> field(out, key, value));
+        }
+        field(out, "optIns", given.get("opt-ins"));
+        return out.append('}').toString();
     }
 
     private static String year(String label, Map<String, List<String>> lists, String grade) {
