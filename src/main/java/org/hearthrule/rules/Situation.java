@@ -130,7 +130,7 @@ public final class Situation {
 
     /** @return the same child on the same pathway, so many school years before */
     Situation earlier(int years) {
-        return new Situation(profile, pathway, student, placement, year.plus(-years), today, book);
+        return new Situation(profile, pathway, student, placement, year.plus(-years), today, book, false);
     }
 
     /**
