@@ -104,7 +104,10 @@ final class Findings {
         String code = profile.code().toLowerCase(Locale.ROOT);
         List<Situation> current = outcome.situations().stream()
                 .filter(s -> s.profile() == profile && s.year().holds(today)).toList();
-        List<Pathway> inUse = current.stream().map(Situation::pathway).distinct().toList();
+        // by its slug: a pathway holds half of the profile, and to compare two of them is to look at all of it
+        Map<String, Pathway> bySlug = new LinkedHashMap<>();
+        current.forEach(situation -> bySlug.putIfAbsent(situation.pathway().slug(), situation.pathway()));
+        List<Pathway> inUse = List.copyOf(bySlug.values());
         for (Profile.Doubt doubt : profile.doubts()) {
             if (touches(doubt, current)) {
                 found.add(doubt(doubt, code, profile));

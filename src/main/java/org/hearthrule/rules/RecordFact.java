@@ -21,6 +21,10 @@ public sealed interface RecordFact {
     /** @return reference for the reader */
     RecordRef ref();
 
+    private static int hash(RecordFact fact, String id) {
+        return (31 * id.hashCode() + fact.year().hashCode()) * 31 + fact.student().hashCode();
+    }
+
     /** A log entry. */
     record Logged(String student, String year, YearRecords.LogEntry entry) implements RecordFact {
         @Override
@@ -36,7 +40,7 @@ public sealed interface RecordFact {
         /** The id is enough, and the engine asks often. */
         @Override
         public int hashCode() {
-            return entry.id().hashCode();
+            return RecordFact.hash(this, entry.id());
         }
 
         /** @return days between the day and the writing; 0 when it was not noted */
@@ -59,7 +63,7 @@ public sealed interface RecordFact {
 
         @Override
         public int hashCode() {
-            return reading.id().hashCode();
+            return RecordFact.hash(this, reading.id());
         }
     }
 
@@ -76,7 +80,7 @@ public sealed interface RecordFact {
 
         @Override
         public int hashCode() {
-            return sample.id().hashCode();
+            return RecordFact.hash(this, sample.id());
         }
     }
 

@@ -12,9 +12,14 @@ import java.time.LocalDate;
  */
 public record RecordRef(String year, String id, LocalDate date, String words) {
 
-    /** The id is enough, and there are many. */
+    /** An id is unique in its file. (Generated comparisons cost a short-lived process several milliseconds.) */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof RecordRef that && id.equals(that.id) && year.equals(that.year);
+    }
+
     @Override
     public int hashCode() {
-        return id.hashCode();
+        return 31 * id.hashCode() + year.hashCode();
     }
 }

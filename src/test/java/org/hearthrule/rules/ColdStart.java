@@ -24,6 +24,7 @@ import org.kie.api.KieBase;
  * <pre>
  * model BOOK DATE OUT   judges a book by rules built as a model, as the program does
  * text BOOK DATE OUT    judges it by the same rules as text, compiled by the classic compiler
+ * module BOOK DATE OUT  the same, compiled as the engine's manual shows
  * profiles              reads, checks and compiles every profile
  * </pre>
  */
@@ -46,8 +47,10 @@ public final class ColdStart {
         for (String code : BookPlacements.jurisdictions(book)) {
             used.add(profiles.find(code));
         }
-        if (args[0].equals("text")) {
-            takeForBase(used, DrlText.compiled(used));
+        switch (args[0]) {
+            case "text" -> takeForBase(used, DrlText.compiled(used));
+            case "module" -> takeForBase(used, DrlText.compiledInModule(used));
+            default -> { }
         }
         Judgement judgement = new Judge(used).judge(book, LocalDate.parse(args[2]));
         if (args.length > 3) {

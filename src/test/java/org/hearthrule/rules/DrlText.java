@@ -1,6 +1,7 @@
 package org.hearthrule.rules;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -10,6 +11,10 @@ import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
 import org.kie.api.KieBase;
+import org.kie.api.KieServices;
+import org.kie.api.builder.KieBuilder;
+import org.kie.api.builder.KieFileSystem;
+import org.kie.api.builder.Message;
 import org.kie.api.io.ResourceType;
 import org.kie.internal.builder.KnowledgeBuilder;
 import org.kie.internal.builder.KnowledgeBuilderFactory;
@@ -61,27 +66,45 @@ final class DrlText {
                 .append(looksAtRecords ? "$records" : "null").append(" ) ) {\n        insert( claim );\n    }\nend\n");
     }
 
-    /** @return rules of the profiles and those of {@code rules/}, all compiled from text */
-    static KieBase compiled(List<Profile> profiles) throws IOException {
-        KnowledgeBuilder builder = KnowledgeBuilderFactory.newKnowledgeBuilder();
+    /** @return rules of the profiles and those of {@code rules/}, all as text */
+    private static List<String> all(List<Profile> profiles) throws IOException {
+        List<String> texts = new ArrayList<>();
         try (Stream<Path> files = Files.list(RULES)) {
             for (Path file : files.filter(path -> path.toString().endsWith(".drl")).sorted().toList()) {
-                add(Files.readString(file), builder);
+                texts.add(Files.readString(file));
             }
         }
         for (Profile profile : profiles) {
             DrlBridge.know(profile);
-            for (String text : of(profile)) {
-                add(text, builder);
+            texts.addAll(of(profile));
+        }
+        return texts;
+    }
+
+    /** Compiles by the shortest way, with the rule builder itself. */
+    static KieBase compiled(List<Profile> profiles) throws IOException {
+        KnowledgeBuilder builder = KnowledgeBuilderFactory.newKnowledgeBuilder();
+        for (String text : all(profiles)) {
+            builder.add(ResourceFactory.newByteArrayResource(text.getBytes(StandardCharsets.UTF_8)), ResourceType.DRL);
+            if (builder.hasErrors()) {
+                throw new IllegalStateException(builder.getErrors() + "\n" + text);
             }
         }
         return builder.newKieBase();
     }
 
-    private static void add(String text, KnowledgeBuilder builder) {
-        builder.add(ResourceFactory.newByteArrayResource(text.getBytes(java.nio.charset.StandardCharsets.UTF_8)), ResourceType.DRL);
-        if (builder.hasErrors()) {
-            throw new IllegalStateException(builder.getErrors() + "\n" + text);
+    /** Compiles by the way that the engine's manual shows, with files in memory, a module and a container. */
+    static KieBase compiledInModule(List<Profile> profiles) throws IOException {
+        KieServices services = KieServices.get();
+        KieFileSystem files = services.newKieFileSystem();
+        int number = 0;
+        for (String text : all(profiles)) {
+            files.write("src/main/resources/rules" + number++ + ".drl", text);
         }
+        KieBuilder builder = services.newKieBuilder(files).buildAll();
+        if (builder.getResults().hasMessages(Message.Level.ERROR)) {
+            throw new IllegalStateException(builder.getResults().toString());
+        }
+        return services.newKieContainer(builder.getKieModule().getReleaseId()).getKieBase();
     }
 }
