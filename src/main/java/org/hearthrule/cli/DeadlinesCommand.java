@@ -59,7 +59,7 @@ final class DeadlinesCommand implements Command {
         given.throwIfErrors();
         Profile law = profile.orElseThrow();
         Pathway way = pathway.orElseThrow();
-        Book book = book(law, way, born, starts, grade.orElseThrow(), events);
+        Book book = book(law, way, born, starts, asOf, grade.orElseThrow(), events);
         if (given.text("--pathway") == null && output.format().equals("text")) {
             output.before(pathways(law, way, asOf, output));
         }
@@ -89,13 +89,18 @@ final class DeadlinesCommand implements Command {
         return found;
     }
 
-    /** A book with nothing in it but what was typed. The grade rises by one each school year. */
-    private static Book book(Profile law, Pathway way, LocalDate born, LocalDate starts, int grade,
+    /**
+     * A book with nothing in it but what was typed. The grade is that of the first year and rises by one each school
+     * year; only the year that runs gets a file, so that nothing seems to have been entered for earlier ones.
+     */
+    private static Book book(Profile law, Pathway way, LocalDate born, LocalDate starts, LocalDate asOf, int grade,
                              List<BookEvent> events) {
         String name = Wording.english().say("deadlines.child");
         SortedMap<String, YearRecords> years = new TreeMap<>();
         YearLabel first = YearLabel.of(starts);
-        years.put(first.toString(), new YearRecords(first.toString(), Map.of(CHILD, Grades.name(grade)),
+        YearLabel now = YearLabel.of(asOf.isAfter(starts) ? asOf : starts);
+        int gradeNow = Math.min(grade + now.first().getYear() - first.first().getYear(), Grades.LAST);
+        years.put(now.toString(), new YearRecords(now.toString(), Map.of(CHILD, Grades.name(gradeNow)),
                 YearRecords.Calendar.EMPTY, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), List.of()));
         Placement placement = new Placement(CHILD, law.code().toLowerCase(Locale.ROOT), way.slug(), starts, null, null,

@@ -42,9 +42,12 @@ final class Telling {
         if (dueLater || situation.records().isEmpty()) {
             return dueLater;
         }
-        return !situation.today().isAfter(end.plusDays(DAYS_BACK)) || switch (requirement.kind()) {
+        boolean recent = !situation.today().isAfter(end.plusDays(DAYS_BACK));
+        return switch (requirement.kind()) {
             case FILE, APPROVAL, ASSESS, HEALTH, STEP -> true;
-            default -> false;
+            // what is so all the time is told for the year that runs
+            case QUALIFY, STANDING, STANDARD, THEIRS -> false;
+            default -> recent;
         };
     }
 
