@@ -54,8 +54,16 @@ final class AssessmentCheck {
         if (day != null && day.isAfter(situation.today())) {
             return false;
         }
-        return occasion.eventDay() == null ? situation.holds(fact.year(), day)
-                : day != null && !day.isBefore(occasion.answersFrom());
+        if (occasion.eventDay() != null) {
+            return day != null && !day.isBefore(occasion.answersFrom());
+        }
+        return situation.holds(fact.year(), day) || afterTheYear(day);
+    }
+
+    /** What is due only after the school year may be done after it, up to its day, in whichever file it lies. */
+    private boolean afterTheYear(LocalDate day) {
+        LocalDate due = occasion.due().date();
+        return day != null && due != null && day.isAfter(situation.year().end()) && !day.isAfter(due);
     }
 
     private static Optional<Shown> best(List<Shown> tried) {
