@@ -275,16 +275,20 @@ final class LeafReader {
             scope.error(fields.place("mean"), ProfileFault.MISPLACED_KEY, "`mean: month` without hours a week",
                     "`hours` and `per: week` beside it", null);
         }
-        Evidence.Visits.FurtherChild further = hours ? furtherChild(fields, scope) : null;
+        Evidence.Visits.FurtherChild further = furtherChild(fields, hours && mean && !monthly, scope);
         int faceToFace = fields.optionalInteger("face-to-face", 1, MOST).orElse(0);
         String by = Forms.name(fields, "by", scope);
         fields.done();
         return new Evidence.Visits(amount, hours, perDays, per, mean, monthly, further, faceToFace, by);
     }
 
-    private static Evidence.Visits.FurtherChild furtherChild(Fields fields, Scope scope) {
+    private static Evidence.Visits.FurtherChild furtherChild(Fields fields, boolean fits, Scope scope) {
         if (!fields.has("further-child")) {
             return null;
+        }
+        if (!fits) {
+            scope.error(fields.place("further-child"), ProfileFault.MISPLACED_KEY,
+                    "`further-child` without hours on average", "`hours` and `mean: yes` beside it", null);
         }
         Fields further = fields.fields("further-child", "the hours for a further child");
         BigDecimal hours = Forms.number(further.node("hours"), false, scope);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.law.Evidence;
+import org.hearthrule.law.Requirement;
 import org.hearthrule.law.Threshold;
 import org.hearthrule.records.Person;
 import org.hearthrule.records.YearRecords;
@@ -14,11 +15,13 @@ import org.hearthrule.records.YearRecords;
 /** Compares tests and evaluations of the year with what a law asks of them. */
 final class AssessmentCheck {
 
+    private final Requirement requirement;
     private final Situation situation;
     private final Occasion occasion;
     private final List<RecordFact> facts;
 
-    AssessmentCheck(Situation situation, Occasion occasion, List<RecordFact> facts) {
+    AssessmentCheck(Requirement requirement, Situation situation, Occasion occasion, List<RecordFact> facts) {
+        this.requirement = requirement;
         this.situation = situation;
         this.occasion = occasion;
         this.facts = facts;
@@ -57,13 +60,24 @@ final class AssessmentCheck {
         if (occasion.eventDay() != null) {
             return day != null && !day.isBefore(occasion.answersFrom());
         }
-        return situation.holds(fact.year(), day) || afterTheYear(day);
+        return situation.holds(fact.year(), day) ? !ofLastYear(day) : afterTheYear(day);
     }
 
     /** What is due only after the school year may be done after it, up to its day, in whichever file it lies. */
     private boolean afterTheYear(LocalDate day) {
         LocalDate due = occasion.due().date();
         return day != null && due != null && day.isAfter(situation.year().end()) && !day.isAfter(due);
+    }
+
+    /** What still was in time for last year's duty is not taken for this year's. */
+    private boolean ofLastYear(LocalDate day) {
+        LocalDate due = occasion.due().date();
+        if (day == null || due == null || !due.isAfter(situation.year().end()) || situation.yearOfProgram() == 1
+                || day.isBefore(situation.year().start())) {
+            return false;
+        }
+        return situation.earlier(1).occasions(requirement).stream().anyMatch(last -> last.due().date() != null
+                && !day.isAfter(last.due().date()) && !last.applies().isNo());
     }
 
     private static Optional<Shown> best(List<Shown> tried) {

@@ -24,7 +24,7 @@ final class EvidenceCheck {
         this.occasion = occasion;
         this.facts = facts;
         this.papers = new PaperCheck(requirement, situation, occasion, facts);
-        this.assessments = new AssessmentCheck(situation, occasion, facts);
+        this.assessments = new AssessmentCheck(requirement, situation, occasion, facts);
     }
 
     static Shown of(Requirement requirement, Situation situation, Occasion occasion, List<RecordFact> facts) {
