@@ -22,6 +22,9 @@ final class PaperCheck {
     /** The same for a paper that is due before it. */
     private static final int DAYS_BEFORE_A_PLAN = 180;
 
+    /** A health paper for a grade may be from the months before it: common practice, no source. */
+    private static final int MONTHS_BEFORE_A_GRADE = 6;
+
     private final Requirement requirement;
     private final Situation situation;
     private final Occasion occasion;
@@ -244,7 +247,7 @@ final class PaperCheck {
 
     /** A paper asked for in certain grades must be of that time; others stand once they are there. */
     private Shown health(Evidence.HealthPaper rule) {
-        LocalDate earliest = mentionsGrade(requirement.when()) ? situation.year().start().minusYears(1) : LocalDate.MIN;
+        LocalDate earliest = mentionsGrade(requirement.when()) ? situation.year().start().minusMonths(MONTHS_BEFORE_A_GRADE) : LocalDate.MIN;
         for (RecordFact fact : facts) {
             if (fact instanceof RecordFact.Healthy paper && rule.kinds().contains(paper.paper().kind())
                     && (paper.date() == null ? earliest.equals(LocalDate.MIN) : !paper.date().isBefore(earliest))) {
