@@ -68,7 +68,9 @@ public final class LawText {
         page.paragraph(0, pathway.inShort());
         List<String> facts = new ArrayList<>();
         facts.add(wording.say("law.pathway.open-to", pathway.openTo()));
-        facts.add(wording.say("law.pathway.instructor", pathway.instructor()));
+        if (pathway.instructor() != null) {
+            facts.add(wording.say("law.pathway.instructor", pathway.instructor()));
+        }
         facts.add(year(pathway.year()));
         if (!pathway.excludes().isEmpty()) {
             facts.add(wording.say("law.pathway.excludes", wording.and(pathway.excludes().stream()

@@ -21,22 +21,43 @@ final class VisitCheck {
 
     private final Situation situation;
     private final List<RecordFact> facts;
+    /** First day of what is counted by weeks or months. */
+    private final LocalDate first;
 
     VisitCheck(Situation situation, List<RecordFact> facts) {
+        this(situation, facts, Stretches.first(situation));
+    }
+
+    private VisitCheck(Situation situation, List<RecordFact> facts, LocalDate first) {
         this.situation = situation;
         this.facts = facts;
+        this.first = first;
     }
 
     /** Visits by the right person decide; those of an unnamed person may only leave it open. */
     Shown check(Evidence.Visits rule) {
         Visits visits = Visits.of(rule, situation, facts);
         Shown certain = count(rule, visits.certain());
-        if (certain.isYes() || visits.perhaps().isEmpty()) {
+        if (certain.isYes()) {
             return certain;
         }
-        Shown all = count(rule, visits.all());
-        return all.isYes() ? Shown.unknown(certain.counted(), all.records(), String.join(" ", certain.sums()),
-                String.join(" ", certain.lacks()), Say.it("visits.ask-by", rule.by().replace('-', ' '))) : certain;
+        if (!visits.perhaps().isEmpty() && count(rule, visits.all()).isYes()) {
+            return open(certain, visits.all(), Say.it("visits.ask-by", rule.by().replace('-', ' ')));
+        }
+        return enoughSinceTheFirst(rule, visits.certain())
+                ? open(certain, visits.certain(), Say.it("visits.ask-first-day")) : certain;
+    }
+
+    private static Shown open(Shown certain, List<RecordFact.Visited> visits, String question) {
+        return Shown.unknown(certain.counted(), records(visits), String.join(" ", certain.sums()),
+                String.join(" ", certain.lacks()), question);
+    }
+
+    /** Whether it would do if a school year that goes on from the last one began only with the first visit. */
+    private boolean enoughSinceTheFirst(Evidence.Visits rule, List<RecordFact.Visited> visits) {
+        boolean firstDayUnsaid = situation.calendar().firstDay() == null && first.equals(situation.year().start());
+        return firstDayUnsaid && visits.stream().map(RecordFact.Visited::date).min(LocalDate::compareTo)
+                .filter(day -> new VisitCheck(situation, facts, day).count(rule, visits).isYes()).isPresent();
     }
 
     private Shown count(Evidence.Visits rule, List<RecordFact.Visited> visits) {
@@ -98,7 +119,8 @@ final class VisitCheck {
     }
 
     private List<Stretch> over(Period period) {
-        return Stretches.of(period, situation).stream().filter(stretch -> stretch.to().isBefore(situation.today())).toList();
+        return Stretches.of(period, situation).stream().filter(stretch -> stretch.to().isBefore(situation.today())
+                && !stretch.to().isBefore(first)).toList();
     }
 
     /** Only stretches that were taught from their first day add to what is asked. */
@@ -106,7 +128,6 @@ final class VisitCheck {
         if (rule.further() == null) {
             return BigDecimal.ZERO;
         }
-        LocalDate first = Stretches.first(situation);
         long whole = over(rule.further().per()).stream().filter(stretch -> !stretch.from().isBefore(first)).count();
         int further = Visits.children(situation).size() - 1;
         return counted(rule, rule.further().hours()).multiply(BigDecimal.valueOf(whole * further));
@@ -114,7 +135,6 @@ final class VisitCheck {
 
     /** Hours of the month over its weeks, the days of the month divided by seven, for each month that is over. */
     private Shown inEachMonth(Evidence.Visits rule, List<RecordFact.Visited> visits) {
-        LocalDate first = Stretches.first(situation);
         BigDecimal total = BigDecimal.ZERO;
         int months = 0;
         List<String> tooFew = new ArrayList<>();
