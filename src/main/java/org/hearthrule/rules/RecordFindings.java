@@ -33,8 +33,17 @@ final class RecordFindings {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
+    /** Letters and digits stay, everything between them becomes one hyphen: an id is typed and printed. */
     private static String slug(String words) {
-        return words.toLowerCase(Locale.ROOT).replace(',', ' ').replace('(', ' ').replace(')', ' ').strip()
-                .replaceAll("\\s+", "-");
+        StringBuilder slug = new StringBuilder();
+        words.toLowerCase(Locale.ROOT).codePoints().forEach(c -> {
+            if (Character.isLetterOrDigit(c)) {
+                slug.appendCodePoint(c);
+            } else if (slug.length() > 0 && slug.charAt(slug.length() - 1) != '-') {
+                slug.append('-');
+            }
+        });
+        int end = slug.length();
+        return end > 0 && slug.charAt(end - 1) == '-' ? slug.substring(0, end - 1) : slug.toString();
     }
 }
