@@ -18,6 +18,7 @@ final class Commands {
         BY_NAME.put("law", () -> new LawCommand());
         BY_NAME.put("new", () -> new NewCommand());
         BY_NAME.put("import log", () -> new ImportLogCommand());
+        BY_NAME.put("restore", () -> new RestoreCommand());
         BY_NAME.put("lint", () -> new LintCommand());
     }
 

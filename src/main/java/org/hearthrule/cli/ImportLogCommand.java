@@ -57,7 +57,8 @@ final class ImportLogCommand implements Command {
             return Exit.OK;
         }
         LogImport.apply(preview.accept(), new BookWriter(folder, Clock.systemDefaultZone()));
-        terminal.print(Wording.english().count("import.written", preview.count(), folder) + '\n');
+        terminal.print(Wording.english().count("import.written", preview.count(), folder) + '\n'
+                + Wording.english().say("import.undo") + '\n');
         return Exit.OK;
     }
 

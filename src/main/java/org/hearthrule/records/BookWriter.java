@@ -92,6 +92,11 @@ public final class BookWriter {
         return Hash.of(change.content());
     }
 
+    /** @return the copies that are kept of every file of the book, the newest first; works for a book that cannot be read */
+    public List<Copy> copies() throws IOException {
+        return new Copies(folder).all();
+    }
+
     /** @return the copies that are kept of a file, the newest first */
     public List<Copy> copies(String name) throws IOException {
         return List.copyOf(new Copies(folder).all(checked(name)));

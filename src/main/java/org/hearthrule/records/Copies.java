@@ -78,6 +78,26 @@ final class Copies {
         return copies;
     }
 
+    /** Returns the copies of all files, the newest first. */
+    List<Copy> all() throws IOException {
+        List<Copy> copies = new ArrayList<>();
+        if (!Files.isDirectory(folder)) {
+            return copies;
+        }
+        try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, "*" + JSON)) {
+            for (Path path : found) {
+                String file = path.getFileName().toString();
+                String name = file.indexOf('.') < 0 ? file : file.substring(0, file.indexOf('.')) + JSON;
+                LocalDateTime time = time(file.substring(file.indexOf('.') + 1));
+                if (time != null && BookNames.isPart(name)) {
+                    copies.add(new Copy(name, time, path));
+                }
+            }
+        }
+        copies.sort(Comparator.comparing(Copy::time).thenComparing(Copy::name).thenComparing(Copy::path).reversed());
+        return copies;
+    }
+
     /** Deletes the copies of a file that need not be kept any longer. To keep too many does no harm. */
     void pruneIfPossible(String name, LocalDate today) {
         try {
