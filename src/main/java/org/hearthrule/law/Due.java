@@ -34,7 +34,8 @@ public sealed interface Due {
      *
      * @param event     the event, or null for the birthday on which the child turns {@code age}
      * @param age       the age of that birthday, or null with an event
-     * @param paper     of answers from the other side, only those to this paper; or null
+     * @param paper     only the sending of this paper, or answers of the other side to it; null: of the notice where
+     *                  the event is about the notice, else of any paper
      * @param around    of several such days, the one whose time holds this event; or null
      * @param notBefore never earlier than this form, or null
      */

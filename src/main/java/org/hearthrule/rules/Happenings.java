@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.law.RequirementKind;
 import org.hearthrule.records.BookEvent;
@@ -19,6 +20,8 @@ import org.hearthrule.terms.EventKind;
  * a former school, an answer to a paper).
  */
 final class Happenings {
+
+    private static final Set<EventKind> SENT = Set.of(EventKind.NOTICE_SENT, EventKind.PLAN_SENT, EventKind.REPORT_SENT);
 
     private final Situation situation;
     private final Map<EventKind, List<LocalDate>> known = new EnumMap<>(EventKind.class);
@@ -62,16 +65,19 @@ final class Happenings {
     }
 
     /**
-     * @param paper only answers to this paper; those written down as mere happenings count when there is none
+     * @param paper only the sending of this paper, or answers to it; those written down as mere happenings count when there is none
      * @return days of this kind, in order, whatever the year
      */
     List<LocalDate> days(EventKind kind, String paper) {
         List<LocalDate> answers = new ArrayList<>();
         for (YearRecords year : situation.book().years().values()) {
             for (YearRecords.Filing filing : year.filings()) {
-                if (filing.paper().equals(paper)
-                        && (filing.students().isEmpty() || filing.students().contains(situation.studentId()))) {
-                    answersOf(filing, kind, answers);
+                boolean meant = filing.paper().equals(paper)
+                        && (filing.students().isEmpty() || filing.students().contains(situation.studentId()));
+                if (meant && SENT.contains(kind)) {
+                    addIfKnown(answers, filing.sent());
+                } else if (meant) {
+                    answersOf(filing, kind == EventKind.PLAN_RECEIVED ? EventKind.NOTICE_RECEIVED : kind, answers);
                 }
             }
         }
@@ -129,7 +135,7 @@ final class Happenings {
 
     private static void answersOf(YearRecords.Filing filing, EventKind kind, List<LocalDate> days) {
         for (YearRecords.Answer answer : filing.answers()) {
-            if (matches(kind, answer.kind(), filing.paper())) {
+            if (matches(kind, answer.kind())) {
                 addIfKnown(days, answer.date());
             }
         }
@@ -142,12 +148,13 @@ final class Happenings {
                 if (!filing.students().isEmpty() && !filing.students().contains(situation.studentId())) {
                     continue;
                 }
-                if (kind == EventKind.NOTICE_SENT && filing.paper().equals(notice)
-                        || kind == EventKind.PLAN_SENT && filing.paper().contains("plan")
-                        || kind == EventKind.REPORT_SENT && filing.paper().contains("report")) {
+                boolean isNotice = filing.paper().equals(notice);
+                if (kind == EventKind.NOTICE_SENT && isNotice) {
                     addIfKnown(days, filing.sent());
                 }
-                answersOf(filing, kind, days);
+                if (kind != EventKind.NOTICE_RECEIVED || isNotice) {
+                    answersOf(filing, kind, days);
+                }
             }
             if (kind == EventKind.TEST_GIVEN) {
                 for (YearRecords.TestTaken test : year.tests()) {
@@ -166,9 +173,9 @@ final class Happenings {
         }
     }
 
-    private static boolean matches(EventKind kind, String answer, String paper) {
+    private static boolean matches(EventKind kind, String answer) {
         return switch (answer) {
-            case "received" -> kind == EventKind.NOTICE_RECEIVED || kind == EventKind.PLAN_RECEIVED && paper.contains("plan");
+            case "received" -> kind == EventKind.NOTICE_RECEIVED;
             case "materials" -> kind == EventKind.MATERIALS_RECEIVED;
             case "approved" -> kind == EventKind.APPROVED;
             case "refused" -> kind == EventKind.REFUSED;
