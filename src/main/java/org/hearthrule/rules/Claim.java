@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hearthrule.law.Due;
 import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.law.RequirementKind;
@@ -143,9 +144,14 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
         return requirement.binding() == org.hearthrule.terms.Binding.VOLUNTARY;
     }
 
-    /** @return true for statutes, regulations and decisions: only their days can be missed */
+    /**
+     * @return true when the day is one that a statute, regulation or decision sets: only such a day can be missed. Where
+     *     a list of subjects or a record has no day of its own, the year's end is only the usual one
+     */
     public boolean isLaw() {
-        return requirement.binding().law();
+        boolean usualDay = requirement.due() instanceof Due.YearEnd
+                && (requirement.kind() == RequirementKind.SUBJECTS || requirement.kind() == RequirementKind.RECORD);
+        return requirement.binding().law() && !usualDay;
     }
 
     /** @return true when the pathway asks for something else of its own first that the records do not show */

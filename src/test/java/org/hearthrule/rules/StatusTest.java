@@ -51,6 +51,16 @@ class StatusTest {
         assertThat(line.rules()).contains("a customary day has passed");
     }
 
+    /** A list of subjects has no day in the law; the year's end is only where one looks. */
+    @Test
+    void subjectThatIsMissingWhenTheYearEndsIsNotCalledLate() {
+        Kit kit = Kit.law("list: {kind: subjects, title: List, list: [{name: geography, shown-by: [geography]}], next: Log it., "
+                + "cite: \"code (F)\"}").year("2026-27", taught("2026-09-01", 1, 60, ", \"subjects\": [\"music\"]"));
+
+        assertThat(kit.judged("2027-07-05").findings()).filteredOn(finding -> finding.id().equals("us-xx/home/list/ada/2026-27"))
+                .singleElement().extracting(Finding::status).isEqualTo(Status.THIN);
+    }
+
     @Test
     void offerNotTakenIsNotMissed() {
         Finding line = Kit.law(NOTICE.replace("next:", "binding: voluntary, next:")).line("notice", "2026-10-02");
