@@ -25,6 +25,7 @@ import org.kie.api.KieBase;
  * model BOOK DATE OUT   judges a book by rules built as a model, as the program does
  * text BOOK DATE OUT    judges it by the same rules as text, compiled by the classic compiler
  * module BOOK DATE OUT  the same, compiled as the engine's manual shows
+ * to-model BOOK DATE OUT  the same, compiled to a model first, at run time
  * profiles              reads, checks and compiles every profile
  * </pre>
  */
@@ -49,6 +50,7 @@ public final class ColdStart {
         }
         switch (args[0]) {
             case "text" -> takeForBase(used, DrlText.compiled(used));
+            case "to-model" -> takeForBase(used, DrlText.compiledToModel(used));
             case "module" -> takeForBase(used, DrlText.compiledInModule(used));
             default -> { }
         }

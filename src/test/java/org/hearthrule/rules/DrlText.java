@@ -10,6 +10,8 @@ import java.util.stream.Stream;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
+import org.drools.compiler.kie.builder.impl.DrlProject;
+import org.drools.model.codegen.ExecutableModelProject;
 import org.kie.api.KieBase;
 import org.kie.api.KieServices;
 import org.kie.api.builder.KieBuilder;
@@ -95,13 +97,23 @@ final class DrlText {
 
     /** Compiles by the way that the engine's manual shows, with files in memory, a module and a container. */
     static KieBase compiledInModule(List<Profile> profiles) throws IOException {
+        return compiledInModule(profiles, DrlProject.class);
+    }
+
+    /** The same, through the compiler that makes a model of the text first, as the build does for rules/. */
+    static KieBase compiledToModel(List<Profile> profiles) throws IOException {
+        return compiledInModule(profiles, ExecutableModelProject.class);
+    }
+
+    private static KieBase compiledInModule(List<Profile> profiles, Class<? extends KieBuilder.ProjectType> type)
+            throws IOException {
         KieServices services = KieServices.get();
         KieFileSystem files = services.newKieFileSystem();
         int number = 0;
         for (String text : all(profiles)) {
             files.write("src/main/resources/rules" + number++ + ".drl", text);
         }
-        KieBuilder builder = services.newKieBuilder(files).buildAll();
+        KieBuilder builder = services.newKieBuilder(files).buildAll(type);
         if (builder.getResults().hasMessages(Message.Level.ERROR)) {
             throw new IllegalStateException(builder.getResults().toString());
         }
