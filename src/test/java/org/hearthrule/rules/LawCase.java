@@ -23,7 +23,7 @@ import org.hearthrule.records.BookReader;
 /**
  * One case of {@code test-fixtures/cases/} or {@code test-fixtures/hardest/cases/}: what is given, what the law makes of it, and the section that says so.
  *
- * <p>Cases are written from the statute or the dossier, not from what the program prints.
+ * <p>Cases are written from the statute or from notes on it, not from what the program prints.
  */
 record LawCase(String file, String name, String section, Map<String, Node> given, List<Map<String, Node>> expected) {
 
