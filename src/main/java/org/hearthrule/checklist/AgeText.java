@@ -6,6 +6,7 @@ import org.hearthrule.law.AttendanceAge;
 import org.hearthrule.law.AttendanceAge.Ends;
 import org.hearthrule.law.AttendanceAge.MidYear;
 import org.hearthrule.law.AttendanceAge.Starts;
+import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.terms.Grades;
 import org.hearthrule.terms.Wording;
@@ -21,21 +22,29 @@ final class AgeText {
         this.profile = profile;
     }
 
+    /** Says the ages that bind everywhere in the state. */
     void add(Page page, LocalDate asOf) {
-        for (AttendanceAge age : profile.attendance()) {
-            if (age.validity().inForceOn(asOf)) {
-                page.blank().heading(wording.say("law.age"));
-                page.paragraph(0, wording.say("law.age.starts", starts(age.starts())) + ' '
-                        + wording.say("law.age.ends", ends(age.ends())));
-                if (age.early() != null) {
-                    ConditionWords conditions = new ConditionWords(wording, profile, profile.usualPathway());
-                    page.paragraph(0, wording.say("law.age.early", conditions.of(age.early())));
-                }
-                if (age.note() != null) {
-                    page.paragraph(0, age.note());
-                }
-                page.paragraph(0, String.join(" ", new Sources(wording).sentences(age.cites())));
+        page.blank().heading(wording.say("law.age"));
+        add(page, 0, profile.attendance(), profile.usualPathway(), asOf);
+    }
+
+    /** Says ages in force, for example those of one pathway. */
+    void add(Page page, int indent, List<AttendanceAge> ages, Pathway pathway, LocalDate asOf) {
+        ConditionWords conditions = new ConditionWords(wording, profile, pathway);
+        for (AttendanceAge age : ages) {
+            if (!age.validity().inForceOn(asOf)) {
+                continue;
             }
+            String whose = conditions.of(age.when());
+            page.paragraph(indent, (whose.isEmpty() ? "" : wording.say("law.age.for", whose) + ' ')
+                    + wording.say("law.age.starts", starts(age.starts())) + ' ' + wording.say("law.age.ends", ends(age.ends())));
+            if (age.early() != null) {
+                page.paragraph(indent, wording.say("law.age.early", conditions.of(age.early())));
+            }
+            if (age.note() != null) {
+                page.paragraph(indent, age.note());
+            }
+            page.paragraph(indent, String.join(" ", new Sources(wording).sentences(age.cites())));
         }
     }
 

@@ -92,15 +92,22 @@ final class ConditionWords {
             return choice(choice);
         }
         if (condition instanceof Condition.History history) {
+            if (history.yearsAgo() == 0) {
+                return wording.say(history.was().equals("met") ? "if.history.now" : "if.history.now.missing",
+                        title(history.requirement()));
+            }
             String was = history.was().equals("owed") ? wording.say("if.history.owed") : slug(history.was());
             return wording.say(history.yearsAgo() == 1 ? "if.history.last" : "if.history", title(history.requirement()),
                     was, history.yearsAgo());
         }
         if (condition instanceof Condition.Result result) {
-            String when = result.yearsAgo() == 0 ? wording.say("if.result.now")
-                    : wording.count("if.result.ago", result.yearsAgo());
             return wording.say("if.result", title(result.requirement()), threshold(result.threshold()),
-                    result.orEarlier() ? when + wording.say("if.result.or-earlier") : when);
+                    resultYear(result.yearsAgo(), result.orEarlier()));
+        }
+        if (condition instanceof Condition.Outcome outcome) {
+            return wording.say("if.outcome", title(outcome.requirement()),
+                    wording.or(outcome.says().stream().map(ConditionWords::slug).toList()),
+                    resultYear(outcome.yearsAgo(), outcome.orEarlier()));
         }
         if (condition instanceof Condition.Attribute attribute) {
             Profile.FactAsked asked = profile.facts().get(attribute.fact());
@@ -114,6 +121,11 @@ final class ConditionWords {
             return wording.say("if.asked", slug(asked.by()));
         }
         return wording.say("if.opt-in", slug(((Condition.OptIn) condition).program()));
+    }
+
+    private String resultYear(int yearsAgo, boolean orEarlier) {
+        String when = yearsAgo == 0 ? wording.say("if.result.now") : wording.count("if.result.ago", yearsAgo);
+        return orEarlier ? when + wording.say("if.result.or-earlier") : when;
     }
 
     private String age(Condition.Age age) {

@@ -111,7 +111,7 @@ final class EvidenceWords {
             amounts.add(amount.getKey().isEmpty() ? words
                     : wording.say("evidence.time.level", words, ConditionWords.slug(amount.getKey())));
         }
-        StringBuilder text = new StringBuilder(wording.and(amounts));
+        StringBuilder text = new StringBuilder(time.setBy() == null ? wording.and(amounts) : setBy(time));
         if (time.per() != null && time.over() == null) {
             text.append(' ').append(period(time.per().name()));
         }
@@ -138,6 +138,12 @@ final class EvidenceWords {
             text.append(wording.say("evidence.time.prorated"));
         }
         return text.toString();
+    }
+
+    private String setBy(Evidence.Time time) {
+        String measure = time.measure().name().toLowerCase(Locale.ROOT);
+        return time.amount().isEmpty() ? wording.say("evidence.time.set-by", measure, time.setBy().who())
+                : wording.say("evidence.time.set-by.fallback", measure, time.setBy().who(), number(time.amount().get("")));
     }
 
     private static String number(BigDecimal number) {

@@ -77,6 +77,7 @@ public final class LawText {
                     .map(slug -> profile.pathway(slug).map(Pathway::name).orElse(slug)).toList())));
         }
         page.paragraph(0, String.join(" ", facts));
+        new AgeText(wording, profile).add(page, 0, pathway.attendance(), pathway, asOf);
         pathway.choices().values().forEach(choice -> page.paragraph(0, wording.say("law.choice", choice.question())));
         if (!all) {
             page.blank();
@@ -139,7 +140,7 @@ public final class LawText {
         if (!profile.changes().isEmpty()) {
             page.blank().heading(wording.say("law.changes"));
             profile.changes().forEach(change -> page.hanging(2, "- ", wording.say("law.change",
-                    wording.date(change.effective()), change.what()) + ' ' + cites(List.of(change.cite()))));
+                    wording.date(change.effective().year(), change.effective().month(), change.effective().day()), change.what()) + ' ' + cites(List.of(change.cite()))));
         }
         if (!profile.announced().isEmpty()) {
             page.blank().heading(wording.say("law.announced"));

@@ -24,13 +24,18 @@ final class AgeReader {
 
     private AgeReader() { }
 
-    /** @return the entries of {@code attendance-age} */
-    static List<AttendanceAge> read(Fields profile, Scope scope) {
+    /** @return the entries of {@code attendance-age}, of which there has to be one */
+    static List<AttendanceAge> required(Fields profile, Scope scope) {
+        if (!profile.has("attendance-age") && profile.isMapping()) {
+            scope.error(profile.place(), ProfileFault.NO_AGES, "no `attendance-age`", "a list of compulsory ages",
+                    null);
+        }
+        return optional(profile, scope);
+    }
+
+    /** @return the entries of {@code attendance-age}, possibly none */
+    static List<AttendanceAge> optional(Fields profile, Scope scope) {
         if (!profile.has("attendance-age")) {
-            if (profile.isMapping()) {
-                scope.error(profile.place(), ProfileFault.NO_AGES, "no `attendance-age`", "a list of compulsory ages",
-                        null);
-            }
             return List.of();
         }
         Forms.items(profile, "attendance-age", scope);
@@ -39,7 +44,9 @@ final class AgeReader {
             for (Fields entry : profile.listOfFields("attendance-age", "the compulsory ages")) {
                 AttendanceAge age = entry(entry, scope);
                 for (AttendanceAge before : ages) {
-                    checkApart(before.validity(), age.validity(), entry, scope);
+                    if (before.when().equals(Condition.ALWAYS)) {
+                        checkApart(before.validity(), age.validity(), entry, scope);
+                    }
                 }
                 ages.add(age);
             }
@@ -59,6 +66,7 @@ final class AgeReader {
 
     private static AttendanceAge entry(Fields fields, Scope scope) {
         Validity validity = ValidityReader.read(fields, false, scope);
+        Condition when = ConditionReader.optional(fields, "when", scope);
         Node startsNode = fields.node("starts");
         Node endsNode = fields.node("ends");
         AttendanceAge.Starts starts = startsNode == null ? null : starts(startsNode, scope);
@@ -73,7 +81,7 @@ final class AgeReader {
         String note = fields.optionalText("note", Forms.LONGEST_TEXT).orElse(null);
         List<Cite> cites = CiteReader.required(fields, "the compulsory ages", scope);
         fields.done();
-        return new AttendanceAge(starts, ends, early, cites, validity, note);
+        return new AttendanceAge(when, starts, ends, early, cites, validity, note);
     }
 
     private static AttendanceAge.Starts starts(Node node, Scope scope) {

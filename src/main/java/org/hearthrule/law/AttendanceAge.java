@@ -7,14 +7,15 @@ import org.hearthrule.terms.EventKind;
 /**
  * Between which ages the law binds a child.
  *
+ * @param when     whom this entry is for; of several in force the first that holds is taken
  * @param starts   when it begins
  * @param ends     when it ends
  * @param early    binds a younger child too, or null: for example enrolled by the parent's own act
  * @param validity days in force
  * @param note     words for the reader, or null
  */
-public record AttendanceAge(Starts starts, Ends ends, Condition early, List<Cite> cites, Validity validity,
-                            String note) {
+public record AttendanceAge(Condition when, Starts starts, Ends ends, Condition early, List<Cite> cites,
+                            Validity validity, String note) {
 
     /** When a child is first bound. */
     public sealed interface Starts {

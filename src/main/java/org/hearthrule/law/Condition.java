@@ -94,7 +94,7 @@ public sealed interface Condition {
      * @param requirement id of a requirement of the same pathway
      * @param was         {@code met}, {@code missing}, {@code owed} (it applied at all, whether met or not), or the
      *                    method used
-     * @param yearsAgo    1 for last school year
+     * @param yearsAgo    1 for last school year; 0, this one, only with {@code met} and {@code missing} of a paper
      */
     record History(String requirement, String was, int yearsAgo) implements Condition { }
 
@@ -107,6 +107,16 @@ public sealed interface Condition {
      * @param orEarlier   without a test in that year, the last one before it counts
      */
     record Result(String requirement, Threshold threshold, int yearsAgo, boolean orEarlier) implements Condition { }
+
+    /**
+     * What an evaluation found.
+     *
+     * @param requirement id of the requirement whose evaluation it is: only those by a method of it count
+     * @param says        outcome words, one of which it must be
+     * @param yearsAgo    0 for this school year
+     * @param orEarlier   without an evaluation in that year, the last one before it counts
+     */
+    record Outcome(String requirement, List<String> says, int yearsAgo, boolean orEarlier) implements Condition { }
 
     /** A declared fact of the child, the parent, the teacher or the family. */
     record Attribute(String fact, boolean is) implements Condition { }

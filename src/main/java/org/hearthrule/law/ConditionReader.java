@@ -225,7 +225,11 @@ final class ConditionReader {
     private static Condition history(Fields fields, Scope scope) {
         String of = requirement(fields, scope);
         String was = Forms.name(fields, "was", scope);
-        int yearsAgo = fields.optionalInteger("years-ago", 1, LONGEST_PAST).orElse(1);
+        int yearsAgo = fields.optionalInteger("years-ago", 0, LONGEST_PAST).orElse(1);
+        if (yearsAgo == 0 && !PathwayCheck.PAPERS.contains(was)) {
+            scope.error(fields.place("was"), ProfileFault.UNKNOWN_VALUE, Say.code(was) + " of this school year",
+                    Say.oneOf(PathwayCheck.PAPERS), null);
+        }
         if (of != null && was != null && !PathwayCheck.STANDINGS.contains(was)) {
             scope.pathway.methodsMentioned.add(
                     new PathwayScope.Mention(fields.place("was"), scope.pathway.requirement, of, was));
@@ -236,11 +240,22 @@ final class ConditionReader {
 
     private static Condition result(Fields fields, Scope scope) {
         String of = requirement(fields, scope);
+        if (fields.has("says")) {
+            return outcome(of, fields, scope);
+        }
         Threshold threshold = ThresholdReader.read(fields, scope);
         int yearsAgo = fields.optionalInteger("years-ago", 0, LONGEST_PAST).orElse(0);
         boolean orEarlier = fields.optionalYesNo("or-earlier").orElse(false);
         fields.done();
         return new Condition.Result(of, threshold, yearsAgo, orEarlier);
+    }
+
+    private static Condition outcome(String of, Fields fields, Scope scope) {
+        List<String> says = Forms.requiredNames(fields, "says", scope);
+        int yearsAgo = fields.optionalInteger("years-ago", 0, LONGEST_PAST).orElse(0);
+        boolean orEarlier = fields.optionalYesNo("or-earlier").orElse(false);
+        fields.done();
+        return new Condition.Outcome(of, says, yearsAgo, orEarlier);
     }
 
     /** @return a local id of the pathway that is being read, or null */

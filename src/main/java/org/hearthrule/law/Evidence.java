@@ -55,9 +55,20 @@ public sealed interface Evidence {
      * @param meanHours  hours a day on average over the days, or null
      * @param over       grades whose years are added up, or null for one school year
      * @param yardstick  how exactly the number is meant
+     * @param setBy      who sets the number, or null when the law does; {@code amount} is then what holds while nothing
+     *                   is entered, and may be empty
      */
     record Time(Measure measure, Map<String, BigDecimal> amount, Period per, List<String> of, String at,
-                BigDecimal dayHours, BigDecimal meanHours, Grades over, Yardstick yardstick) implements Evidence {
+                BigDecimal dayHours, BigDecimal meanHours, Grades over, Yardstick yardstick, SetBy setBy)
+            implements Evidence {
+        /**
+         * A number that somebody else sets.
+         *
+         * @param who   in words
+         * @param value name under which the family enters it among its choices
+         */
+        public record SetBy(String who, String value) { }
+
         public enum Measure { DAYS, HOURS, WEEKS, MONTHS }
 
         /** Whether falling short is certain failure. */

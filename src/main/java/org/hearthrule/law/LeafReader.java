@@ -107,7 +107,10 @@ final class LeafReader {
         if (measure == null && fields.isMapping()) {
             scope.error(fields.place(), ProfileFault.NO_AMOUNT, "no amount of time", Say.oneOf(MEASURES), null);
         }
-        Map<String, BigDecimal> amount = measure == null ? Map.of() : amount(fields, measure, scope);
+        Fields set = measure == null ? null : setBy(fields, measure);
+        Map<String, BigDecimal> amount = measure == null ? Map.of() : set != null ? fallback(set, scope)
+                : amount(fields, measure, scope);
+        Evidence.Time.SetBy setBy = set == null ? null : setBy(set, scope);
         Period per = period(fields);
         List<String> of = Forms.names(fields, "of", scope);
         checkSubjects(fields, of, scope);
@@ -119,7 +122,32 @@ final class LeafReader {
                 .orElse(Evidence.Time.Yardstick.EXACT);
         fields.done();
         return measure == null ? null : new Evidence.Time(Evidence.Time.Measure.values()[MEASURES.indexOf(measure)],
-                amount, per == null ? Period.YEAR : per, of, at, dayHours, meanHours, over, yardstick);
+                amount, per == null ? Period.YEAR : per, of, at, dayHours, meanHours, over, yardstick,
+                setBy);
+    }
+
+    /** @return the keys of a number that somebody else sets, or null when it is the law's own */
+    private static Fields setBy(Fields fields, String measure) {
+        if (!(fields.node(measure) instanceof Mapping mapping)
+                || mapping.entries().stream().noneMatch(entry -> entry.key().text().equals("set-by"))) {
+            return null;
+        }
+        return fields.fields(measure, "the number that is set");
+    }
+
+    private static Map<String, BigDecimal> fallback(Fields set, Scope scope) {
+        Map<String, BigDecimal> amounts = new LinkedHashMap<>();
+        if (set.has("fallback")) {
+            put(amounts, "", set.node("fallback"), scope);
+        }
+        return Collections.unmodifiableMap(amounts);
+    }
+
+    private static Evidence.Time.SetBy setBy(Fields set, Scope scope) {
+        String who = set.text("set-by", Forms.LONGEST_TITLE);
+        String value = Forms.name(set, "value", scope);
+        set.done();
+        return new Evidence.Time.SetBy(who, value);
     }
 
     private static void checkSubjects(Fields fields, List<String> of, Scope scope) {

@@ -16,14 +16,15 @@ import org.hearthrule.input.Place;
  * @param excludes   slugs of pathways that cannot be followed beside it
  * @param combines   slugs of pathways that may be
  * @param year       the school year it counts in
+ * @param attendance compulsory ages of its own, in place of those of the profile; empty when it has none
  * @param choices    choices a parent makes, by name
  * @param asks       what it asks
  * @param doesNotAsk what it does not ask
  */
 public record Pathway(String id, String name, String inShort, boolean usual, String openTo, String instructor,
-                      List<String> excludes, List<String> combines, SchoolYear year, Map<String, ChoiceOffered> choices,
-                      List<Requirement> asks, List<NotAsked> doesNotAsk, List<Cite> cites, Validity validity,
-                      Place place) {
+                      List<String> excludes, List<String> combines, SchoolYear year, List<AttendanceAge> attendance,
+                      Map<String, ChoiceOffered> choices, List<Requirement> asks, List<NotAsked> doesNotAsk,
+                      List<Cite> cites, Validity validity, Place place) {
 
     /** Something the law does not ask, said outright. */
     public record NotAsked(String id, String what, Cite cite, Validity validity) { }

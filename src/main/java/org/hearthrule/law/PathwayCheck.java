@@ -11,6 +11,9 @@ final class PathwayCheck {
     /** What an earlier year may hold of a requirement, besides a method. */
     static final List<String> STANDINGS = List.of("met", "missing", "owed");
 
+    /** What this very year may hold of a paper. */
+    static final List<String> PAPERS = List.of("met", "missing");
+
     private PathwayCheck() { }
 
     static void check(Scope scope) {

@@ -42,6 +42,7 @@ final class PathwayReader {
             }
         }
         readChoices(fields, scope);
+        List<AttendanceAge> attendance = AgeReader.optional(fields, scope);
         List<Requirement> asks = asks(fields, id, scope);
         List<Pathway.NotAsked> doesNotAsk = doesNotAsk(fields, id, scope);
         List<Cite> cites = CiteReader.required(fields, "the pathway", scope);
@@ -49,8 +50,9 @@ final class PathwayReader {
         fields.done();
         PathwayCheck.check(scope);
         Pathway pathway = new Pathway(id, name, inShort, usual, openTo, instructor, excludes, combines, year,
-                Collections.unmodifiableMap(scope.pathway.choices), asks, doesNotAsk, cites, validity,
+                attendance, Collections.unmodifiableMap(scope.pathway.choices), asks, doesNotAsk, cites, validity,
                 entry.key().place());
+        scope.readPathways.put(slug, scope.pathway);
         scope.pathway = null;
         return pathway;
     }

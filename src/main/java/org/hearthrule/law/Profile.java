@@ -49,11 +49,22 @@ public record Profile(String code, String name, String lawCallsIt, String agency
      * @param about the question
      * @param ask   whom to ask
      * @param on    ids of the requirements it touches, possibly none
+     * @param when  whom it concerns among those who owe one of them
      * @param cite  what raises it, or null
      */
-    public record Doubt(String id, String about, String ask, List<String> on, Cite cite) { }
+    public record Doubt(String id, String about, String ask, List<String> on, Condition when, Cite cite,
+                        Validity validity) { }
 
-    public record Change(LocalDate effective, String what, Cite cite) { }
+    /** A change of law that has happened. */
+    public record Change(Effective effective, String what, Cite cite) { }
+
+    /**
+     * The day a change began to bind, as far as it is known.
+     *
+     * @param month null when only the year is known
+     * @param day   null when only the month is known
+     */
+    public record Effective(int year, Integer month, Integer day) { }
 
     /** {@code from} is null when the day is unknown. */
     public record Announced(LocalDate from, String what, Cite cite) { }

@@ -26,6 +26,8 @@ final class Scope {
     final Map<String, Profile.FactAsked> facts = new LinkedHashMap<>();
     final List<String> optIns = new ArrayList<>();
     final List<String> pathways = new ArrayList<>();
+    /** What was known of each pathway that has been read. */
+    final Map<String, PathwayScope> readPathways = new LinkedHashMap<>();
     final Set<String> citedSources = new HashSet<>();
     final Set<String> usedFacts = new HashSet<>();
 

@@ -54,7 +54,7 @@ final class TopReader {
         List<Profile.OptIn> optIns = optIns(top);
         List<Mapping.Entry> facts = facts(top);
         scope.pathways.addAll(PathwayReader.names(top, "pathways"));
-        List<AttendanceAge> ages = AgeReader.read(top, scope);
+        List<AttendanceAge> ages = AgeReader.required(top, scope);
         List<Pathway> pathways = pathways(top);
         List<Profile.Doubt> doubts = doubts(top, pathways);
         List<Profile.Change> changes = changes(top);
@@ -225,12 +225,29 @@ final class TopReader {
                 }
                 on.add(id(ids.get(i)));
             }
+            Condition when = doubtCondition(doubt, ids, scope);
+            Validity validity = ValidityReader.read(doubt, false, scope);
             Cite cite = CiteReader.optional(doubt, scope);
             doubt.done();
             list.add(new Profile.Doubt(id(DOUBTS).concat("/").concat(entry.key().text()), about, ask,
-                    List.copyOf(on), cite));
+                    List.copyOf(on), when, cite, validity));
         }
         return List.copyOf(list);
+    }
+
+    /** Conditions speak of the names of one pathway: that of the first duty the doubt touches. */
+    private static Condition doubtCondition(Fields doubt, List<String> on, Scope scope) {
+        if (!doubt.has("when")) {
+            return Condition.ALWAYS;
+        }
+        if (on.isEmpty()) {
+            scope.error(doubt.place("when"), ProfileFault.MISPLACED_KEY, "`when` without `on`",
+                    "the requirements it is about, under `on`", null);
+        }
+        scope.pathway = on.isEmpty() ? null : scope.readPathways.get(on.get(0).substring(0, Math.max(0, on.get(0).indexOf('/'))));
+        Condition when = ConditionReader.optional(doubt, "when", scope);
+        scope.pathway = null;
+        return when;
     }
 
     private String id(String rest) {
@@ -251,7 +268,7 @@ final class TopReader {
     private List<Profile.Change> changes(Fields top) {
         List<Profile.Change> list = new ArrayList<>();
         for (Fields change : top.listOfFields("changes", "the change")) {
-            LocalDate effective = change.date("effective");
+            Profile.Effective effective = EffectiveReader.read(change, scope);
             String what = change.text("what", Forms.LONGEST_REMARK);
             Cite cite = CiteReader.one(change, "the change", scope);
             change.done();

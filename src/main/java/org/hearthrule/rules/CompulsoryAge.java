@@ -1,6 +1,8 @@
 package org.hearthrule.rules;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.hearthrule.law.AttendanceAge;
 import org.hearthrule.law.AttendanceAge.Ends;
@@ -30,39 +32,53 @@ final class CompulsoryAge {
         this.born = situation.student().born();
     }
 
+    /**
+     * The entries that may be the one in force for the child: several when it hangs on what the book does not say.
+     *
+     * @param open what the book leaves open, or null when there is but one entry
+     */
+    private record InForce(List<AttendanceAge> ages, Truth open) { }
+
     /** @return the first day on which the law certainly binds the child; empty when that cannot be worked out */
     static Optional<LocalDate> begins(Situation situation) {
-        Optional<AttendanceAge> age = inForce(situation);
-        if (age.isEmpty() || situation.student().born() == null) {
+        if (situation.student().born() == null) {
             return Optional.empty();
         }
-        return Optional.of(new CompulsoryAge(situation).start(age.get().starts()).certain());
+        CompulsoryAge child = new CompulsoryAge(situation);
+        return inForce(situation).ages().stream().map(age -> child.start(age.starts()).certain()).max(LocalDate::compareTo);
     }
 
     /** @return whether the child is bound at some time of the situation's year, on the pathway */
     static Truth binds(Situation situation) {
-        Optional<AttendanceAge> age = inForce(situation);
+        InForce inForce = inForce(situation);
         String name = situation.student().name();
-        if (age.isEmpty()) {
+        if (inForce.ages().isEmpty()) {
             return Truth.unknown(Say.it("age.no-rule", situation.profile().name()), Say.it("age.ask-rule"));
         }
         if (situation.student().born() == null) {
             return Truth.unknown(Say.it("age.no-birth-date", name), Say.it("age.ask-birth-date", name));
         }
-        CompulsoryAge ages = new CompulsoryAge(situation);
-        LocalDate free = ages.end(age.get().ends());
+        CompulsoryAge child = new CompulsoryAge(situation);
+        List<Truth> readings = inForce.ages().stream().map(child::boundBy).toList();
+        boolean agree = readings.stream().allMatch(reading -> reading.value() == readings.get(0).value());
+        return agree ? readings.get(0) : inForce.open();
+    }
+
+    private Truth boundBy(AttendanceAge age) {
+        String name = situation.student().name();
+        LocalDate free = end(age.ends());
         if (!free.isAfter(situation.firstDay())) {
             return Truth.no(Say.it("age.past", name, free));
         }
-        Start start = ages.start(age.get().starts());
+        Start start = start(age.starts());
         if (!start.certain().isAfter(situation.lastDay())) {
             return Truth.yes(Say.it("age.bound", name, start.certain()));
         }
-        if (age.get().early() != null && Conditions.holds(age.get().early(), situation, situation.thatDay()).isYes()) {
+        if (age.early() != null && Conditions.holds(age.early(), situation, situation.thatDay()).isYes()) {
             return Truth.yes(Say.it("age.early", name));
         }
         if (start.perhaps() != null && !start.perhaps().isAfter(situation.lastDay())) {
-            String note = age.get().note() == null ? "" : " " + age.get().note();
+            String note = age.note() == null ? "" : " " + age.note();
             return Truth.unknown(Say.it("age.perhaps", name, start.perhaps(), start.certain()) + note,
                     Say.it("age.ask-start", name, situation.profile().confirmWith()));
         }
@@ -71,21 +87,34 @@ final class CompulsoryAge {
 
     /** @return no when the child is free by that day; a child whose age cannot be told is not said to be free */
     static Truth notPast(Situation situation, LocalDate day) {
-        Optional<AttendanceAge> age = inForce(situation);
-        if (age.isEmpty() || situation.student().born() == null) {
+        List<AttendanceAge> ages = inForce(situation).ages();
+        if (ages.isEmpty() || situation.student().born() == null) {
             return Truth.yes("");
         }
-        LocalDate free = new CompulsoryAge(situation).end(age.get().ends());
+        CompulsoryAge child = new CompulsoryAge(situation);
+        LocalDate free = ages.stream().map(age -> child.end(age.ends())).max(LocalDate::compareTo).orElseThrow();
         return day.isBefore(free) ? Truth.yes("") : Truth.no(Say.it("age.past", situation.student().name(), free));
     }
 
-    private static Optional<AttendanceAge> inForce(Situation situation) {
-        for (AttendanceAge age : situation.profile().attendance()) {
-            if (age.validity().inForceOn(situation.lastDay())) {
-                return Optional.of(age);
+    /** A pathway's own ages stand in place of those of the profile; the first entry that holds is the one. */
+    private static InForce inForce(Situation situation) {
+        List<AttendanceAge> own = situation.pathway().attendance();
+        List<AttendanceAge> perhaps = new ArrayList<>();
+        Truth open = null;
+        for (AttendanceAge age : own.isEmpty() ? situation.profile().attendance() : own) {
+            if (!age.validity().inForceOn(situation.lastDay())) {
+                continue;
             }
+            Truth holds = Conditions.holds(age.when(), situation, situation.thatDay());
+            if (!holds.isNo()) {
+                perhaps.add(age);
+            }
+            if (holds.isYes()) {
+                break;
+            }
+            open = open == null && holds.isUnknown() ? holds : open;
         }
-        return Optional.empty();
+        return new InForce(perhaps, perhaps.size() > 1 ? open : null);
     }
 
     private Start start(Starts rule) {

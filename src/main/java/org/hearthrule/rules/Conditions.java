@@ -72,6 +72,9 @@ final class Conditions {
         if (condition instanceof Condition.Result result) {
             return Results.holds(result, situation, testDay);
         }
+        if (condition instanceof Condition.Outcome outcome) {
+            return Outcomes.holds(outcome, situation);
+        }
         if (condition instanceof Condition.Attribute attribute) {
             Truth fact = situation.fact(attribute.fact());
             return attribute.is() ? fact : fact.negated();

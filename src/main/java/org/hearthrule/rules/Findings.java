@@ -109,7 +109,7 @@ final class Findings {
         current.forEach(situation -> bySlug.putIfAbsent(situation.pathway().slug(), situation.pathway()));
         List<Pathway> inUse = List.copyOf(bySlug.values());
         for (Profile.Doubt doubt : profile.doubts()) {
-            if (touches(doubt, current)) {
+            if (doubt.validity().inForceOn(today) && touches(doubt, current)) {
                 found.add(doubt(doubt, code, profile));
             }
         }
@@ -138,7 +138,8 @@ final class Findings {
         }
         for (Situation situation : current) {
             for (Requirement requirement : situation.pathway().asks()) {
-                if (doubt.on().contains(requirement.id()) && situation.occasions(requirement).stream()
+                if (doubt.on().contains(requirement.id())
+                        && !Conditions.holds(doubt.when(), situation, situation.thatDay()).isNo() && situation.occasions(requirement).stream()
                         .anyMatch(occasion -> !occasion.applies().isNo())) {
                     return true;
                 }

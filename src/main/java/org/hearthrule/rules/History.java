@@ -25,6 +25,9 @@ final class History {
             return owed(rule, situation.earlier(rule.yearsAgo()), label);
         }
         YearRecords records = situation.book().years().get(label);
+        if (records == null && rule.yearsAgo() == 0) {
+            records = YearRecords.empty(label);
+        }
         if (records == null) {
             return Truth.unknown(Say.it("history.no-file", label), Say.it("history.ask", label));
         }

@@ -57,6 +57,10 @@ final class TimeCheck {
 
     Shown check(Evidence.Time time) {
         Optional<BigDecimal> amount = amount(time);
+        if (amount.isEmpty() && time.setBy() != null) {
+            return Shown.unknown(Map.of(), List.of(), null, Say.it("time.set-by-missing", time.setBy().who(), unit(time)),
+                    Say.it("time.set-by-question", time.setBy().who(), unit(time), time.setBy().value()));
+        }
         if (amount.isEmpty()) {
             String name = situation.student().name();
             return Shown.unknown(Map.of(), List.of(), null, Say.it("grade.unknown-level", name, situation.year().label()),
@@ -88,6 +92,10 @@ final class TimeCheck {
     }
 
     private Optional<BigDecimal> amount(Evidence.Time time) {
+        Optional<BigDecimal> entered = time.setBy() == null ? Optional.empty() : entered(time.setBy());
+        if (entered.isPresent()) {
+            return entered;
+        }
         if (time.amount().containsKey("")) {
             return Optional.of(time.amount().get(""));
         }
@@ -99,6 +107,12 @@ final class TimeCheck {
             }
         }
         return Optional.empty();
+    }
+
+    /** The number that the family entered for what its district has set. */
+    private Optional<BigDecimal> entered(Evidence.Time.SetBy setBy) {
+        return situation.choice(setBy.value()).map(YearRecords.ChoiceMade::value)
+                .filter(value -> value.matches("\\d{1,4}(\\.\\d{1,2})?")).map(BigDecimal::new);
     }
 
     /** In the first year of a program a law may count only from the day its paper was sent. */
@@ -183,7 +197,9 @@ final class TimeCheck {
         Map<String, Object> counted = new LinkedHashMap<>();
         counted.put(key(time), reached);
         counted.put(key(time) + "-asked", amount);
-        String sum = Say.it("time.sum", reached.toPlainString(), unit, tally.records.size(), amount.toPlainString());
+        String whose = time.setBy() == null || entered(time.setBy()).isPresent() ? ""
+                : " " + Say.it("time.set-by-ask", time.setBy().who(), time.setBy().value());
+        String sum = Say.it("time.sum", reached.toPlainString(), unit, tally.records.size(), amount.toPlainString()) + whose;
         boolean enough = reached.compareTo(amount) >= 0;
         if (enough && time.meanHours() != null) {
             return mean(time, amount, tally, counted, sum);
@@ -197,6 +213,10 @@ final class TimeCheck {
             return Shown.unknown(counted, tally.records, sum, lack, tally.unsaid);
         }
         boolean over = !last.isBefore(situation.year().end());
+        if (over && !whose.isEmpty()) {
+            return Shown.unknown(counted, tally.records, sum, lack,
+                    Say.it("time.set-by-question", time.setBy().who(), unit, time.setBy().value()));
+        }
         // short of a number that is not meant exactly nobody can tell; that nothing at all is too little is certain
         if (over && time.yardstick() != Evidence.Time.Yardstick.EXACT && reached.signum() > 0) {
             String key = time.yardstick() == Evidence.Time.Yardstick.SUBSTANTIAL ? "time.substantial" : "time.prorated";

@@ -123,6 +123,18 @@ public final class Wording {
         return say("date.of-year", month(day.getMonthValue()), day.getDayOfMonth());
     }
 
+    /**
+     * @param month null when only the year is known
+     * @param day   null when only the month is known
+     * @return for example {@code June 30, 2027}, {@code June 2027} or {@code 2027}
+     */
+    public String date(int year, Integer month, Integer day) {
+        if (month == null) {
+            return Integer.toString(year);
+        }
+        return day == null ? say("date.month", month(month), Integer.toString(year)) : date(LocalDate.of(year, month, day));
+    }
+
     /** @return the names of the months in order */
     public List<String> months() {
         return IntStream.rangeClosed(1, 12).mapToObj(this::month).toList();

@@ -44,7 +44,7 @@ public final class SampleJudgement {
     public static Profile profile() {
         Pathway pathway = new Pathway(STATE + '/' + WAY, "Home instruction", "A parent teaches at home.", true,
                 "a parent", "a parent", List.of(), List.of(),
-                new SchoolYear(MonthDay.of(7, 1), MonthDay.of(6, 30), SchoolYear.Given.BY_LAW), Map.of(), List.of(),
+                new SchoolYear(MonthDay.of(7, 1), MonthDay.of(6, 30), SchoolYear.Given.BY_LAW), List.of(), Map.of(), List.of(),
                 List.of(), List.of(code("(B)")), Validity.ALWAYS, null);
         return new Profile("US-XX", "Example", "home instruction", "Example Department of Education", CONFIRM,
                 Map.of("code-22-5", CODE, "guide", GUIDE, "recalled", RECALLED), Map.of(), null, List.of(), Map.of(),

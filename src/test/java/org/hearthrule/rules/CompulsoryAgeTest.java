@@ -107,4 +107,44 @@ class CompulsoryAgeTest {
         assertThat(kit.family("\"events\": [{\"kind\": \"entered-school\", \"date\": \"2026-08-31\"}]")
                 .line("paper", "2026-11-25").status()).isEqualTo(Status.OPEN);
     }
+
+    /** A board that sets the leaving age, as a city's may: the entry with the condition stands before the other. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "\"city\": \"Port Alder\"  | OPEN",
+        "\"city\": \"Millbrook\"   | NOT_DUE",
+        "\"district\": null        | UNCLEAR",
+    })
+    void firstEntryThatHoldsIsTaken(String place, Status expected) {
+        String ages = "when: {place: [Port Alder]}, starts: {age: 6, on: birthday, mid-year: owed}, ends: {age: 18, on: birthday}, "
+                + "cite: \"code (A)\"}\n  - {starts: {age: 6, on: birthday, mid-year: owed}, ends: {age: 16, on: birthday}";
+        // 16 on May 5, 2026: free in the school year 2026-27 except where 18 is the end
+        String where = place.contains("null") ? "" : ", " + place;
+        assertThat(Kit.law(PAPER).ages(ages).child("\"born\": \"2010-05-05\"").placed("\"from\": \"2020-08-26\"" + where)
+                .line("paper", "2026-11-25").status()).isEqualTo(expected);
+    }
+
+    /** Where both entries say the same of a child, it does not matter which of them it is. */
+    @Test
+    void whatBothEntriesSayIsNotUnclear() {
+        String ages = "when: {place: [Port Alder]}, starts: {age: 6, on: birthday, mid-year: owed}, ends: {age: 18, on: birthday}, "
+                + "cite: \"code (A)\"}\n  - {starts: {age: 6, on: birthday, mid-year: owed}, ends: {age: 16, on: birthday}";
+        assertThat(Kit.law(PAPER).ages(ages).child("\"born\": \"2016-05-05\"").placed("\"from\": \"2020-08-26\"")
+                .line("paper", "2026-11-25").status()).isEqualTo(Status.OPEN);
+    }
+
+    /** Kindergarten put off by a paper: 6 instead of 5, while the paper is sent. */
+    @ParameterizedTest
+    @CsvSource({"true, NOT_DUE", "false, OPEN"})
+    void paperMayPutOffTheAge(boolean sent, Status expected) {
+        String own = "put-off: {kind: file, title: Put-off, ages: any, next: Send it., cite: \"code (D)\"}\n"
+                + "paper: {kind: file, title: Paper, when: {not: {history: {of: put-off, was: met, years-ago: 0}}}, "
+                + "due: {by: \"06-30\"}, next: Send it., cite: \"code (C)\"}";
+        Kit kit = Kit.law(own).ages("starts: {age: 5, by: \"09-01\"}, ends: {age: 18, on: birthday}")
+                .child("\"born\": \"2021-05-05\"").placed("\"from\": \"2026-07-26\"");
+        if (sent) {
+            kit.year("2026-27", "\"filings\": [{\"students\": [\"ada\"], \"paper\": \"put-off\", \"sent\": \"2026-08-01\"}]");
+        }
+        assertThat(kit.line("paper", "2026-11-25").status()).isEqualTo(expected);
+    }
 }

@@ -180,4 +180,21 @@ class ConditionsTest {
         assertThat(kit.judged(asOf).findings()).filteredOn(finding -> finding.requirement().endsWith("/paper")
                 && finding.year().equals(year)).extracting(Finding::status).containsExactly(expected);
     }
+
+    /** The outcome word of last year's evaluation decides; without the word the line asks for it. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "\"method\": \"review\", \"outcome\": \"inadequate\" | OPEN",
+        "\"method\": \"review\", \"outcome\": \"adequate\"   | NOT_DUE",
+        "\"method\": \"review\"                              | UNCLEAR",
+        "\"method\": \"visit\", \"outcome\": \"inadequate\"  | NOT_DUE",
+    })
+    void whatAnEvaluationFound(String evaluation, Status expected) {
+        Kit kit = Kit.law("yearly: {kind: assess, title: Review, shows: {evaluation: {method: review}}, next: Ask., cite: \"code (D)\"}\n"
+                + "paper: {kind: file, title: Paper, when: {result: {of: yearly, says: [inadequate], years-ago: 1}}, "
+                + "due: {by: \"06-30\"}, next: Send it., cite: \"code (C)\"}")
+                .year("2025-26", "\"evaluations\": [{\"student\": \"ada\", \"date\": \"2026-05-20\", \"by\": \"teacher\", "
+                        + evaluation + "}]");
+        assertThat(status(kit)).isEqualTo(expected);
+    }
 }

@@ -243,4 +243,19 @@ class EvidenceTest {
 
         assertThat(kit.line("duty", IN_THE_YEAR).status()).isEqualTo(expected);
     }
+
+    /** The district's number decides once it is noted; before that the fallback, if the law leaves one. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "{time: {days: {set-by: the district, value: school-days, fallback: 180}}} | 170 | MET",
+        "{time: {days: {set-by: the district, value: school-days, fallback: 180}}} |     | UNCLEAR",
+        "{time: {days: {set-by: the district, value: school-days}}}                |     | UNCLEAR",
+        "{time: {days: {set-by: the district, value: school-days}}}                | 171 | LATE",
+    })
+    void numberThatTheDistrictSets(String shows, String noted, Status expected) {
+        String choice = noted == null ? "" : ", \"choices\": [{\"student\": \"ada\", \"choice\": \"school-days\", \"value\": \""
+                + noted + "\"}]";
+        Kit kit = shows("time", shows).year("2026-27", taught("2026-07-01", 170, 120, "") + choice);
+        assertThat(lastYears(kit).status()).isEqualTo(expected);
+    }
 }
