@@ -1,19 +1,17 @@
 package org.hearthrule.checklist;
 
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
-import org.hearthrule.law.Requirement;
 import org.hearthrule.terms.Basis;
 import org.hearthrule.terms.Wording;
 
 /** Lists the laws there are: how many pathways and requirements each has, and how its requirements were read. */
 public final class LawList {
 
-    private static final int[] COLUMNS = {28, 6, 8, 13, 12, 8};
+    private static final int[] COLUMNS = {24, 5, 7, 6, 7, 6, 7, 11, 7};
 
     private LawList() { }
 
@@ -22,17 +20,23 @@ public final class LawList {
         Page page = new Page(style, wording);
         page.heading(wording.say("law.list.title"));
         page.line(style.dim(row(page, wording.say("law.list.state"), wording.say("law.list.pathways"),
-                wording.say("law.list.requirements"), wording.say("law.list.text"), wording.say("law.list.read"),
+                wording.say("law.list.requirements"), wording.say("law.list.text"), wording.say("law.list.agency"),
+                wording.say("law.list.secondary"), wording.say("law.list.memory"), wording.say("law.list.read"),
                 wording.say("law.list.doubts"))));
         for (Profile profile : profiles) {
-            int requirements = requirements(profile);
-            page.line(row(page, profile.code().toLowerCase(Locale.ROOT) + "  " + profile.name(),
-                    Integer.toString(profile.pathways().size()), Integer.toString(requirements),
-                    wording.say("law.list.of", byBasis(profile).get(Basis.TEXT), requirements),
-                    profile.lastRead().toString(), Integer.toString(profile.doubts().size())));
+            String code = profile.code().substring("us-".length()).toLowerCase(Locale.ROOT);
+            page.line(row(page, code + "  " + profile.name(), Reading.of(profile), profile.lastRead().toString()));
         }
+        page.line(style.dim(row(page, wording.say("law.list.sum"), Reading.of(profiles), "")));
         page.blank().paragraph(0, wording.say("law.list.foot"));
         return page.toString();
+    }
+
+    private static String row(Page page, String name, Reading reading, String read) {
+        return row(page, name, Integer.toString(reading.pathways()), Integer.toString(reading.requirements()),
+                reading.percent(Basis.TEXT) + "%", reading.percent(Basis.AGENCY) + "%",
+                reading.percent(Basis.SECONDARY) + "%", reading.percent(Basis.MEMORY) + "%", read,
+                Integer.toString(reading.doubts()));
     }
 
     private static String row(Page page, String... cells) {
@@ -55,35 +59,19 @@ public final class LawList {
                 Json.text(json, "jurisdiction", profile.code().toLowerCase(Locale.ROOT));
                 Json.text(json, "name", profile.name());
                 Json.texts(json, "pathways", profile.pathways().stream().map(Pathway::slug).toList());
-                json.writeNumberField("requirements", requirements(profile));
+                Reading reading = Reading.of(profile);
+                json.writeNumberField("requirements", reading.requirements());
                 json.writeObjectFieldStart("byBasis");
-                for (Map.Entry<Basis, Integer> entry : byBasis(profile).entrySet()) {
+                for (Map.Entry<Basis, Integer> entry : reading.byBasis().entrySet()) {
                     json.writeNumberField(entry.getKey().name().toLowerCase(Locale.ROOT), entry.getValue());
                 }
                 json.writeEndObject();
                 Json.day(json, "lastRead", profile.lastRead());
-                json.writeNumberField("openDoubts", profile.doubts().size());
+                json.writeNumberField("openDoubts", reading.doubts());
                 json.writeEndObject();
             }
             json.writeEndArray();
             json.writeEndObject();
         });
-    }
-
-    private static int requirements(Profile profile) {
-        return profile.pathways().stream().mapToInt(pathway -> pathway.asks().size()).sum();
-    }
-
-    private static Map<Basis, Integer> byBasis(Profile profile) {
-        Map<Basis, Integer> counts = new EnumMap<>(Basis.class);
-        for (Basis basis : Basis.values()) {
-            counts.put(basis, 0);
-        }
-        for (Pathway pathway : profile.pathways()) {
-            for (Requirement asked : pathway.asks()) {
-                counts.merge(asked.basis(), 1, Integer::sum);
-            }
-        }
-        return counts;
     }
 }

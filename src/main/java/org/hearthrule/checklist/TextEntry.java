@@ -8,21 +8,21 @@ import java.util.Map;
 import org.hearthrule.rules.Finding;
 
 /**
- * Lines that say the same of several children, set as one.
+ * Lines that say the same of several children or school years, set as one.
  *
  * @param line  the first of them
- * @param names the children's names, in order; empty for the family
+ * @param names the children's names, each once, in order; empty for the family
  * @param ids   the lines' ids
  */
 record TextEntry(Line line, List<String> names, List<String> ids) {
 
-    /** @return the lines of one section, those that differ only in the child put together where the first stood */
+    /** @return the lines of one section, those that differ only in the child or the year put together where the first stood */
     static List<TextEntry> of(List<Line> lines) {
         Map<List<Object>, TextEntry> entries = new LinkedHashMap<>();
         for (Line line : lines) {
             TextEntry entry = entries.computeIfAbsent(key(line.finding()),
                     key -> new TextEntry(line, new ArrayList<>(), new ArrayList<>()));
-            if (line.finding().studentName() != null) {
+            if (line.finding().studentName() != null && !entry.names.contains(line.finding().studentName())) {
                 entry.names.add(line.finding().studentName());
             }
             entry.ids.add(line.id());

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hearthrule.checklist.LawList;
+import org.hearthrule.checklist.LawRegister;
 import org.hearthrule.checklist.LawText;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Profile;
@@ -29,7 +30,7 @@ final class LawCommand implements Command {
     @Override
     public int run(Given given, Terminal terminal) throws BadInputException, IOException {
         boolean list = given.is("--list") || given.text("JURISDICTION") == null;
-        Output output = Output.of(given, terminal, list ? List.of("text", "json") : List.of("text"));
+        Output output = Output.of(given, terminal, list ? List.of("text", "json", "markdown") : List.of("text"));
         LocalDate asOf = given.asOf(terminal);
         Profiles profiles = Laws.open(given);
         if (list) {
@@ -37,6 +38,8 @@ final class LawCommand implements Command {
             given.throwIfErrors();
             if (output.format().equals("json")) {
                 output.data(LawList.json(all));
+            } else if (output.format().equals("markdown")) {
+                output.data(LawRegister.markdown(all, Wording.english()));
             } else {
                 output.text(LawList.text(all, Wording.english(), output.style()));
             }

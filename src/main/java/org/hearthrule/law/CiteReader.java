@@ -16,7 +16,24 @@ final class CiteReader {
 
     /** @return one or several citations under {@code cite}; empty after recording why there is none */
     static List<Cite> required(Fields fields, String what, Scope scope) {
-        Node node = fields.optionalNode("cite").orElse(null);
+        return required(fields, "cite", what, scope);
+    }
+
+    /** @return citations under {@code between}: texts that say different things; empty when there are none */
+    static List<Cite> between(Fields fields, String what, Scope scope) {
+        if (!fields.has("between")) {
+            return List.of();
+        }
+        List<Cite> cites = required(fields, "between", what, scope);
+        if (cites.size() == 1) {
+            scope.error(fields.place("between"), ProfileFault.DIFFERS_FROM_NOTHING, "one source",
+                    "two sources that say different things", null);
+        }
+        return cites;
+    }
+
+    private static List<Cite> required(Fields fields, String key, String what, Scope scope) {
+        Node node = fields.optionalNode(key).orElse(null);
         if (node == null) {
             if (fields.isMapping()) {
                 scope.error(fields.place(), ProfileFault.UNCITED, "no `cite` in " + what,
@@ -24,7 +41,7 @@ final class CiteReader {
             }
             return List.of();
         }
-        List<String> texts = Forms.texts(fields, "cite", scope);
+        List<String> texts = Forms.texts(fields, key, scope);
         List<Cite> cites = new ArrayList<>(texts.size());
         if (node instanceof Listing) {
             for (Node item : ((Listing) node).items()) {

@@ -50,10 +50,11 @@ public record Profile(String code, String name, String lawCallsIt, String agency
      * @param ask   whom to ask
      * @param on    ids of the requirements it touches, possibly none
      * @param when  whom it concerns among those who owe one of them
-     * @param cite  what raises it, or null
+     * @param cites what raises it, possibly none
+     * @param differ whether those say different things
      */
-    public record Doubt(String id, String about, String ask, List<String> on, Condition when, Cite cite,
-                        Validity validity) { }
+    public record Doubt(String id, String about, String ask, List<String> on, Condition when, List<Cite> cites,
+                        boolean differ, Validity validity) { }
 
     /** A change of law that has happened. */
     public record Change(Effective effective, String what, Cite cite) { }

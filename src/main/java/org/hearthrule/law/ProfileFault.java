@@ -55,6 +55,7 @@ public enum ProfileFault {
     UNCITED("A rule without a source is a rumour: every requirement and pathway cites one."),
     UNKNOWN_SOURCE("The citation names a source that is not in the list of sources."),
     SOURCE_NEVER_CITED("A source that no rule cites is left over, or a citation is missing. (A warning.)"),
+    DIFFERS_FROM_NOTHING("A doubt about sources that differ names two or more."),
     BASIS_TOO_STRONG("A rule cannot have been read better than the source it cites."),
     // days in force
     BACKWARD_DAYS("A rule cannot end before it begins."),

@@ -227,10 +227,16 @@ final class TopReader {
             }
             Condition when = doubtCondition(doubt, ids, scope);
             Validity validity = ValidityReader.read(doubt, false, scope);
-            Cite cite = CiteReader.optional(doubt, scope);
+            List<Cite> differing = CiteReader.between(doubt, "the doubt", scope);
+            List<Cite> cites = differing.isEmpty() && doubt.has("cite") ? CiteReader.required(doubt, "the doubt", scope)
+                    : differing;
+            if (doubt.has("between") && doubt.has("cite")) {
+                scope.error(doubt.place("cite"), ProfileFault.MISPLACED_KEY, "`cite` beside `between`",
+                        "only one of the two", null);
+            }
             doubt.done();
             list.add(new Profile.Doubt(id(DOUBTS).concat("/").concat(entry.key().text()), about, ask,
-                    List.copyOf(on), when, cite, validity));
+                    List.copyOf(on), when, cites, !differing.isEmpty(), validity));
         }
         return List.copyOf(list);
     }

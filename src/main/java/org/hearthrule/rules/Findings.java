@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.hearthrule.law.Cite;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
@@ -117,13 +118,13 @@ final class Findings {
             String note = announced.from() == null ? Say.it("validity.announced")
                     : Say.it("validity.announced-from", announced.from());
             found.add(law(code + "/announced/" + (profile.announced().indexOf(announced) + 1), code, null, RequirementKind.STANDARD,
-                    announced.what(), Status.NOT_DUE, note, List.of(announced.what()), null, announced.cite(), profile.confirmWith()));
+                    announced.what(), Status.NOT_DUE, note, List.of(announced.what()), null, List.of(announced.cite()), profile.confirmWith()));
         }
         for (Pathway pathway : inUse) {
             for (Pathway.NotAsked notAsked : pathway.doesNotAsk()) {
                 if (notAsked.validity().inForceOn(today)) {
                     found.add(law(notAsked.id(), code, pathway.slug(), RequirementKind.NOT_REQUIRED, notAsked.what(),
-                            Status.NOT_DUE, Say.it("not-asked.due"), List.of(Say.it("not-asked.why")), null, notAsked.cite(),
+                            Status.NOT_DUE, Say.it("not-asked.due"), List.of(Say.it("not-asked.why")), null, List.of(notAsked.cite()),
                             profile.confirmWith()));
                 }
             }
@@ -153,17 +154,17 @@ final class Findings {
             if (answer.doubt().equals(doubt.id())) {
                 String said = Say.it("doubt.answered", answer.from(), answer.date(), answer.answer());
                 return law(doubt.id(), code, null, RequirementKind.STANDARD, doubt.about(), Status.MET,
-                        Say.it("due.none"), List.of(said), null, doubt.cite(), doubt.ask());
+                        Say.it("due.none"), List.of(said), null, doubt.cites(), doubt.ask());
             }
         }
         return law(doubt.id(), code, null, RequirementKind.STANDARD, doubt.about(), Status.UNCLEAR, Say.it("due.none"),
-                List.of(Say.it("doubt.open")), Say.it("doubt.ask", doubt.ask()), doubt.cite(), doubt.ask());
+                List.of(Say.it(doubt.differ() ? "doubt.differ" : "doubt.open")), Say.it("doubt.ask", doubt.ask()), doubt.cites(), doubt.ask());
     }
 
     private static Finding law(String id, String code, String pathway, RequirementKind kind, String title, Status status,
-                               String dueNote, List<String> why, String next, org.hearthrule.law.Cite cite, String confirmWith) {
+                               String dueNote, List<String> why, String next, List<Cite> cites, String confirmWith) {
         return new Finding(id, id, code, pathway, null, null, kind, title, null, status, null, dueNote, null, false, why,
                 next, new LinkedHashMap<>(), List.of(), List.of(), List.of(), List.of(id),
-                cite == null ? List.of() : List.of(cite), confirmWith);
+                cites, confirmWith);
     }
 }

@@ -40,7 +40,8 @@ class AnnotatedProfileTest {
     @Test
     void idsAreWhole() {
         assertThat(asked("yearly-notice").id()).isEqualTo("us-xx/home-instruction/yearly-notice");
-        assertThat(profile.doubts()).extracting(Profile.Doubt::id).containsExactly("us-xx/doubts/start-in-spring");
+        assertThat(profile.doubts()).extracting(Profile.Doubt::id).containsExactly("us-xx/doubts/start-in-spring",
+                "us-xx/doubts/which-day");
         assertThat(profile.doubts().get(0).on()).containsExactly("us-xx/home-instruction/time");
         assertThat(profile.pathway("private-tutor").orElseThrow().doesNotAsk().get(0).id())
                 .isEqualTo("us-xx/private-tutor/not-asked/1");
