@@ -120,6 +120,6 @@ class WordingTest {
     }
 
     private static final Set<String> SENTENCE_GROUPS = Set.of("date", "month", "distance", "list", "caution", "status",
-            "section", "checklist", "line", "calendar", "due", "period", "span", "if", "evidence", "law", "explain",
+            "section", "checklist", "line", "register", "compare", "calendar", "due", "period", "span", "if", "evidence", "law", "explain",
             "deadlines", "problems", "usage", "mishap", "lint", "ready", "new", "import", "restore");
 }
