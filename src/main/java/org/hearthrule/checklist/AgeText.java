@@ -1,6 +1,7 @@
 package org.hearthrule.checklist;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.hearthrule.law.AttendanceAge;
 import org.hearthrule.law.AttendanceAge.Ends;
@@ -28,6 +29,24 @@ final class AgeText {
         add(page, 0, profile.attendance(), profile.usualPathway(), asOf);
     }
 
+    /** @return a sentence or two for each entry that is in force on the pathway */
+    List<String> sentences(Pathway pathway, LocalDate asOf) {
+        ConditionWords conditions = new ConditionWords(wording, profile, pathway);
+        List<String> said = new ArrayList<>();
+        for (AttendanceAge age : pathway.attendance().isEmpty() ? profile.attendance() : pathway.attendance()) {
+            if (age.validity().inForceOn(asOf)) {
+                said.add(sentence(age, conditions));
+            }
+        }
+        return said;
+    }
+
+    private String sentence(AttendanceAge age, ConditionWords conditions) {
+        String whose = conditions.of(age.when());
+        return (whose.isEmpty() ? "" : wording.say("law.age.for", whose) + ' ')
+                + wording.say("law.age.starts", starts(age.starts())) + ' ' + wording.say("law.age.ends", ends(age.ends()));
+    }
+
     /** Says ages in force, for example those of one pathway. */
     void add(Page page, int indent, List<AttendanceAge> ages, Pathway pathway, LocalDate asOf) {
         ConditionWords conditions = new ConditionWords(wording, profile, pathway);
@@ -35,9 +54,7 @@ final class AgeText {
             if (!age.validity().inForceOn(asOf)) {
                 continue;
             }
-            String whose = conditions.of(age.when());
-            page.paragraph(indent, (whose.isEmpty() ? "" : wording.say("law.age.for", whose) + ' ')
-                    + wording.say("law.age.starts", starts(age.starts())) + ' ' + wording.say("law.age.ends", ends(age.ends())));
+            page.paragraph(indent, sentence(age, conditions));
             if (age.early() != null) {
                 page.paragraph(indent, wording.say("law.age.early", conditions.of(age.early())));
             }

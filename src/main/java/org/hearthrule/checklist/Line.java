@@ -37,6 +37,11 @@ public record Line(Section section, Finding finding, Requirement asked) {
         return finding.cites().isEmpty() ? null : finding.cites().get(0).source().binding();
     }
 
+    /** @return true when it speaks of this requirement */
+    boolean isOf(Requirement requirement) {
+        return finding.requirement().equals(requirement.id());
+    }
+
     public String id() {
         return finding.id();
     }

@@ -16,6 +16,7 @@ final class Commands {
         BY_NAME.put("readiness", () -> new ReadinessCommand());
         BY_NAME.put("explain", () -> new ExplainCommand());
         BY_NAME.put("law", () -> new LawCommand());
+        BY_NAME.put("compare", () -> new CompareCommand());
         BY_NAME.put("new", () -> new NewCommand());
         BY_NAME.put("import log", () -> new ImportLogCommand());
         BY_NAME.put("restore", () -> new RestoreCommand());

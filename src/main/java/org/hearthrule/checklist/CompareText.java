@@ -1,0 +1,195 @@
+package org.hearthrule.checklist;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.hearthrule.law.Pathway;
+import org.hearthrule.law.Requirement;
+import org.hearthrule.law.RequirementKind;
+import org.hearthrule.rules.Status;
+import org.hearthrule.terms.Basis;
+import org.hearthrule.terms.Wording;
+
+/** Sets two laws in two columns, and what a move between them brings below. */
+public final class CompareText {
+
+    private static final int GAP = 2;
+
+    private final Comparison comparison;
+    private final Wording wording;
+    private final Style style;
+    private final Page page;
+    private final int column;
+
+    private CompareText(Comparison comparison, Wording wording, Style style) {
+        this.comparison = comparison;
+        this.wording = wording;
+        this.style = style;
+        this.page = new Page(style, wording);
+        this.column = (style.columns() - GAP) / 2;
+    }
+
+    /** @return the comparison, each line ended */
+    public static String write(Comparison comparison, Wording wording, Style style) {
+        return new CompareText(comparison, wording, style).write();
+    }
+
+    private String write() {
+        Comparison.Side here = comparison.here();
+        Comparison.Side there = comparison.there();
+        page.line(style.bold(page.clean(wording.say("compare.title", here.law().name(), there.law().name()))));
+        page.paragraph(0, wording.say("law.as-of", wording.date(comparison.asOf()), wording.date(read())));
+        page.blank().paragraph(0, wording.say("caution"));
+        if (here.lines() == null) {
+            page.paragraph(0, wording.say("compare.no-child"));
+        }
+        page.blank();
+        columns(List.of(style.bold(name(here))), List.of(style.bold(name(there))), List.of(name(here)), List.of(name(there)));
+        topic("compare.ages", ages(here), ages(there));
+        for (Topic topic : Topic.values()) {
+            topic("compare." + topic.slug(), duties(here, topic), duties(there, topic));
+        }
+        topic("compare.not-asked", notAsked(here), notAsked(there));
+        if (comparison.move() != null) {
+            move(comparison.move());
+        }
+        page.blank().paragraph(0, wording.say("compare.foot", code(here), code(there)));
+        page.paragraph(0, wording.say("caution.foot"));
+        return page.toString();
+    }
+
+    private LocalDate read() {
+        LocalDate one = comparison.here().law().lastRead();
+        LocalDate other = comparison.there().law().lastRead();
+        return one.isBefore(other) ? one : other;
+    }
+
+    private static String code(Comparison.Side side) {
+        return side.law().code().toLowerCase(Locale.ROOT);
+    }
+
+    private String name(Comparison.Side side) {
+        return side.law().name() + ", " + side.pathway().name().substring(0, 1).toLowerCase(Locale.ROOT)
+                + side.pathway().name().substring(1);
+    }
+
+    private void topic(String key, List<String> here, List<String> there) {
+        if (here.isEmpty() && there.isEmpty()) {
+            return;
+        }
+        page.blank().heading(wording.say(key));
+        List<String> left = cell(here);
+        List<String> right = cell(there);
+        columns(left, right, left, right);
+    }
+
+    /** Nothing in one of two columns is said, so that it does not look forgotten. */
+    private List<String> cell(List<String> items) {
+        List<String> lines = new ArrayList<>();
+        for (String item : items.isEmpty() ? List.of(wording.say("compare.nothing")) : items) {
+            List<String> wrapped = page.wrap(item, column - 2);
+            for (int i = 0; i < wrapped.size(); i++) {
+                lines.add((i == 0 ? "- " : "  ") + wrapped.get(i));
+            }
+        }
+        return lines;
+    }
+
+    private void columns(List<String> left, List<String> right, List<String> leftPlain, List<String> rightPlain) {
+        for (int i = 0; i < Math.max(leftPlain.size(), rightPlain.size()); i++) {
+            String l = i < left.size() ? left.get(i) : "";
+            int width = i < leftPlain.size() ? Width.of(leftPlain.get(i)) : 0;
+            page.line(l + " ".repeat(Math.max(GAP, column + GAP - width)) + (i < right.size() ? right.get(i) : ""));
+        }
+    }
+
+    private List<String> ages(Comparison.Side side) {
+        return new AgeText(wording, side.law()).sentences(side.pathway(), comparison.asOf());
+    }
+
+    private List<String> notAsked(Comparison.Side side) {
+        return side.pathway().doesNotAsk().stream().filter(not -> not.validity().inForceOn(comparison.asOf()))
+                .map(Pathway.NotAsked::what).toList();
+    }
+
+    private List<String> duties(Comparison.Side side, Topic topic) {
+        return side.of(topic).stream().map(asked -> duty(side, asked)).toList();
+    }
+
+    private String duty(Comparison.Side side, Requirement asked) {
+        List<String> said = new ArrayList<>();
+        said.add(asked.title() + '.');
+        boolean amount = asked.kind() == RequirementKind.TIME || asked.kind() == RequirementKind.SUBJECTS;
+        if (amount && asked.shows() != null) {
+            said.add(ended(new EvidenceWords(wording, side.law(), side.pathway()).of(asked.shows())));
+        }
+        if (side.lines() != null) {
+            List<Line> lines = side.lines().stream().filter(line -> line.isOf(asked)).toList();
+            String first = lines.stream().map(line -> line.finding().year()).min(String::compareTo).orElse("");
+            lines.stream().filter(line -> line.finding().year().equals(first)).map(this::when)
+                    .filter(when -> !when.isEmpty()).distinct().forEach(said::add);
+        } else if (!amount) {
+            said.add(ended(new Duty(wording, side.law()).inShort(asked, side.pathway())));
+        }
+        if (asked.basis().weakerThan(Basis.AGENCY)) {
+            said.add(wording.say("compare.basis." + asked.basis().name().toLowerCase(Locale.ROOT)));
+        }
+        return String.join(" ", said);
+    }
+
+    private static String ended(String sentence) {
+        return sentence.endsWith(".") || sentence.endsWith("?") ? sentence : sentence + '.';
+    }
+
+    private String when(Line line) {
+        if (line.finding().due() != null) {
+            return ended(wording.date(line.finding().due()));
+        }
+        return line.finding().dueNote() == null || line.finding().dueNote().isEmpty() ? "" : ended(line.finding().dueNote());
+    }
+
+    private void move(Comparison.Move move) {
+        String here = comparison.here().law().name();
+        String there = comparison.there().law().name();
+        lines("compare.move.owed", here, move, move.owed());
+        lines("compare.move.ends", here, move, move.ends());
+        lines("compare.move.file", there, move, move.toFile());
+        page.blank().heading(wording.say("compare.move.keep"));
+        page.paragraph(0, wording.say("compare.move.keep.about"));
+        for (Comparison.Kept kept : move.keep()) {
+            List<String> said = new ArrayList<>(List.of(kept.asked().title() + '.'));
+            if (kept.asked().keepFor() != null) {
+                String span = kept.asked().keepFor().span() == null ? kept.asked().keepFor().words()
+                        : wording.say("law.asks.keep.span", new DueWords(wording, comparison.here().law(),
+                        comparison.here().pathway()).span(kept.asked().keepFor().span()));
+                said.add(wording.say("compare.move.keep.span", here, span));
+            }
+            if (kept.asked().keepFor() == null) {
+                said.add(wording.say("compare.move.keep.no-span", here));
+            }
+            if (kept.alsoThere() != null) {
+                said.add(wording.say("compare.move.keep.also", there, kept.alsoThere().title()));
+            }
+            page.hanging(2, "- ", String.join(" ", said));
+        }
+    }
+
+    private void lines(String key, String where, Comparison.Move move, List<Line> lines) {
+        page.blank().heading(wording.say(key, where.toUpperCase(Locale.ROOT)));
+        page.paragraph(0, wording.say(lines.isEmpty() ? key + ".none" : key + ".about", where, wording.date(move.day())));
+        for (Line line : lines) {
+            List<String> said = new ArrayList<>(List.of(line.finding().title() + '.'));
+            said.add(when(line));
+            boolean ends = key.equals("compare.move.ends");
+            if (!ends && line.finding().status() == Status.UNCLEAR && !line.finding().why().isEmpty()) {
+                said.add(ended(line.finding().why().get(0)));
+            }
+            if (!ends && line.finding().next() != null) {
+                said.add(ended(line.finding().next()));
+            }
+            said.removeIf(String::isEmpty);
+            page.hanging(2, "- ", String.join(" ", said.stream().distinct().toList()));
+        }
+    }
+}
