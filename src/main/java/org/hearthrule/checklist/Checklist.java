@@ -24,9 +24,11 @@ import org.hearthrule.rules.Judgement;
  * @param family  as the family calls itself, or null when there is no record book
  * @param follows which child follows which pathway on that day; before it starts or after it ended, the
  *                nearest one
+ * @param followed what was followed before that day and still has lines: another state before a move, another
+ *                pathway before a change
  * @param lines   every line, also those that are not due
  */
-public record Checklist(LocalDate asOf, String family, List<Follows> follows, List<Line> lines) {
+public record Checklist(LocalDate asOf, String family, List<Follows> follows, List<Followed> followed, List<Line> lines) {
 
     /**
      * A child and the law it was taught under on the day.
@@ -36,7 +38,15 @@ public record Checklist(LocalDate asOf, String family, List<Follows> follows, Li
      */
     public record Follows(String student, String name, Profile profile, Pathway pathway) { }
 
+    /**
+     * A law that a child was taught under until a day before this one.
+     *
+     * @param until last day under it
+     */
+    public record Followed(String student, String name, Profile profile, Pathway pathway, LocalDate until) { }
+
     public Checklist {
+        followed = List.copyOf(followed);
         follows = List.copyOf(follows);
         lines = List.copyOf(lines);
     }
@@ -47,7 +57,8 @@ public record Checklist(LocalDate asOf, String family, List<Follows> follows, Li
         List<Line> lines = judgement.findings().stream()
                 .map(finding -> Line.of(finding, asked.get(finding.requirement()), judgement.asOf()))
                 .sorted(Line.ORDER).toList();
-        return new Checklist(judgement.asOf(), book.familyName(), follows(judgement, book), lines);
+        return new Checklist(judgement.asOf(), book.familyName(), follows(judgement, book), followed(judgement, book, lines),
+                lines);
     }
 
     private static Map<String, Requirement> asked(List<Profile> profiles) {
@@ -72,6 +83,21 @@ public record Checklist(LocalDate asOf, String family, List<Follows> follows, Li
         return follows;
     }
 
+    private static List<Followed> followed(Judgement judgement, Book book, List<Line> lines) {
+        List<Followed> followed = new ArrayList<>();
+        for (Placement placement : book.placements()) {
+            boolean over = placement.to() != null && placement.to().isBefore(judgement.asOf());
+            String way = placement.jurisdiction() + '/' + placement.pathway() + '/';
+            if (over && lines.stream().anyMatch(line -> line.finding().requirement().startsWith(way)
+                    && line.section() != Section.NOT_DUE && placement.student().equals(line.finding().student()))) {
+                profile(judgement, placement.jurisdiction()).ifPresent(profile -> profile.pathway(placement.pathway())
+                        .ifPresent(pathway -> followed.add(new Followed(placement.student(),
+                                book.student(placement.student()).orElseThrow().name(), profile, pathway, placement.to()))));
+            }
+        }
+        return followed;
+    }
+
     /** Those that go on on the day; when there is none, the next one to come; else the last that ended. */
     private static List<Placement> placementsOf(Student student, Book book, LocalDate day) {
         List<Placement> all = book.placements().stream().filter(p -> p.student().equals(student.id()))
@@ -91,7 +117,7 @@ public record Checklist(LocalDate asOf, String family, List<Follows> follows, Li
     /** @return only what concerns one child: its own lines and those of the family */
     public Checklist forStudent(String id) {
         return new Checklist(asOf, family, follows.stream().filter(f -> f.student().equals(id)).toList(),
-                lines.stream().filter(line -> concerns(line.finding(), id)).toList());
+                followed.stream().filter(f -> f.student().equals(id)).toList(), lines.stream().filter(line -> concerns(line.finding(), id)).toList());
     }
 
     private static boolean concerns(Finding finding, String student) {

@@ -61,6 +61,8 @@ public final class JsonWriter {
         Json.day(json, "due", finding.due());
         Json.text(json, "dueNote", finding.dueNote());
         Json.day(json, "opens", finding.opens());
+        Json.day(json, "lawFrom", line.asked() == null ? null : line.asked().validity().from());
+        Json.day(json, "lawUntil", line.asked() == null ? null : line.asked().validity().until());
         Json.text(json, "status", finding.status().slug());
         json.writeBooleanField("theirs", finding.theirs());
         Json.text(json, "next", finding.next());

@@ -1,8 +1,10 @@
 package org.hearthrule.checklist;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.hearthrule.rules.Finding;
 import org.hearthrule.rules.Status;
 import org.hearthrule.terms.Wording;
@@ -25,7 +27,8 @@ public final class TextWriter {
         this.checklist = checklist;
         this.firstNames = FirstNames.of(checklist);
         this.page = new Page(style, wording);
-        List<String> pathways = checklist.follows().stream().map(follows -> follows.pathway().id() + '/').distinct().toList();
+        List<String> pathways = Stream.concat(checklist.follows().stream().map(follows -> follows.pathway().id() + '/'),
+                checklist.followed().stream().map(followed -> followed.pathway().id() + '/')).distinct().toList();
         this.onlyPathway = pathways.size() == 1 ? pathways.get(0) : null;
     }
 
@@ -69,6 +72,10 @@ public final class TextWriter {
         for (Checklist.Follows follows : checklist.follows()) {
             page.paragraph(2, wording.say("checklist.follows", follows.name(), follows.profile().name(),
                     lowerFirst(follows.pathway().name())));
+        }
+        for (Checklist.Followed followed : checklist.followed()) {
+            page.paragraph(2, wording.say("checklist.followed", followed.name(), followed.profile().name(),
+                    lowerFirst(followed.pathway().name()), wording.date(followed.until())));
         }
         page.blank().paragraph(0, wording.say("caution")).blank();
         page.paragraph(0, summary());
@@ -197,12 +204,35 @@ public final class TextWriter {
             sentences.add(sources.brief(line));
             sentences.add(sources.binding(line.binding()));
         }
+        sentences.add(inForce(line));
         boolean settled = line.section() == Section.DONE || line.section() == Section.LAW_UNCLEAR;
         if (finding.confirmWith() != null && !settled) {
             sentences.add(wording.say("line.confirm", finding.confirmWith()));
         }
         sentences.removeIf(String::isEmpty);
         return String.join(" ", sentences);
+    }
+
+    /** Which law speaks, where several do: another state's or pathway's, or one that has changed since. */
+    private String inForce(Line line) {
+        if (line.asked() == null) {
+            return "";
+        }
+        List<String> said = new ArrayList<>();
+        if (onlyPathway == null) {
+            for (Checklist.Followed followed : checklist.followed()) {
+                if (line.id().startsWith(followed.pathway().id() + '/') && followed.student().equals(line.finding().student())) {
+                    said.add(wording.say("line.under", followed.profile().name(), wording.date(followed.until())));
+                }
+            }
+        }
+        LocalDate until = line.asked().validity().until();
+        if (until != null && until.isBefore(checklist.asOf())) {
+            said.add(wording.say("line.law-until", wording.date(until)));
+        } else if (until != null) {
+            said.add(wording.say("line.law-ends", wording.date(until)));
+        }
+        return String.join(" ", said);
     }
 
     private void foot(boolean all) {

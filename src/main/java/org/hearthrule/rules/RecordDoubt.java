@@ -29,6 +29,11 @@ public record RecordDoubt(String rule, String student, String about, Status stat
                 Say.knows(key + ".next") ? Say.it(key + ".next", records.size(), about) : null, records);
     }
 
+    /** @return the earliest day of log entries in words; a list without a type since rules collect it so */
+    public static String firstDay(List<?> entries) {
+        return Say.day(entries.stream().map(entry -> ((RecordFact.Logged) entry).date()).min(LocalDate::compareTo).orElseThrow());
+    }
+
     /** @return a day in words, for the text of a rule */
     public static String day(LocalDate date) {
         return Say.day(date);

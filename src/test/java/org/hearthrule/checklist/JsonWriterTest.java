@@ -78,7 +78,7 @@ class JsonWriterTest {
                 {"id": "us-xx/home-instruction/time/ada/2026-27", "requirement": "us-xx/home-instruction/time",
                  "jurisdiction": "us-xx", "pathway": "home-instruction", "student": "Ada Example", "year": "2026-27",
                  "kind": "time", "title": "Days of instruction", "section": "soon", "due": "2027-06-30", "dueNote": null,
-                 "opens": null, "status": "open", "theirs": false, "next": "Keep logging",
+                 "opens": null, "lawFrom": null, "lawUntil": null, "status": "open", "theirs": false, "next": "Keep logging",
                  "why": "Your records show 171 of 180 days. Nine more by June 30 would do it.",
                  "counted": {"days": 171, "needed": 180, "pace": "3.8 days a week", "missing": ["9 days"]},
                  "source": {"citation": "Example Code § 22-5 (E)", "address": "https://law.example/code/22-5",
