@@ -7,7 +7,7 @@ import org.hearthrule.terms.EventKind;
 /**
  * When something is due. Twelve forms, and {@link Cases} that choose among them.
  *
- * <p>Dates are never moved for weekends: no law read so far does.
+ * <p>Days are as the law names them: none is moved for a weekend.
  */
 public sealed interface Due {
 

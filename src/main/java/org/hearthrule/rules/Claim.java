@@ -1,6 +1,7 @@
 package org.hearthrule.rules;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,10 @@ import org.hearthrule.terms.Grades;
  */
 public record Claim(Requirement requirement, Situation situation, Occasion occasion, Outcome outcome, LocalDate due,
                     Shown shown) {
+
+    /** So many days after any day a business day has come. */
+    private static final int LONGEST_HOLIDAY = 7;
+
 
     public enum Outcome { SHOWN, NOT_SHOWN, CANNOT_TELL, IN_WORDS }
 
@@ -124,6 +129,21 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
 
     public String getGroup() {
         return requirement.group();
+    }
+
+    /**
+     * @return true when the due day has passed, and when that is no business day the next one too. Laws differ on whether
+     *     such a day moves, and most were not read on it; the day is printed unmoved, and nobody is called late for the
+     *     weekend
+     */
+    public boolean missedOn(LocalDate today) {
+        return due != null && due.isBefore(today)
+                && (ChronoUnit.DAYS.between(due, today) > LONGEST_HOLIDAY || graceDay().isBefore(today));
+    }
+
+    /** @return the due day, or the next business day when it is none */
+    LocalDate graceDay() {
+        return WorkDays.of(situation.profile().code()).onOrAfter(due);
     }
 
     /** @return true when somebody else owes it: it is shown, never laid to the family */

@@ -13,7 +13,7 @@ import org.hearthrule.law.Span;
 import org.hearthrule.records.YearRecords;
 import org.hearthrule.terms.EventKind;
 
-/** Works out the day of a due form in a situation. Dates are never moved for weekends. */
+/** Works out the day of a due form in a situation. Days are those of the law: none is moved for a weekend (see {@link Claim#missedOn}). */
 final class DueDates {
 
     private final Situation situation;

@@ -62,9 +62,16 @@ final class History {
 
     private static Truth filed(String localId, Situation situation, YearRecords records, String label) {
         Requirement requirement = situation.requirement(localId).orElse(null);
-        String paper = requirement != null && requirement.shows() instanceof Evidence.Filing filing ? filing.paper() : localId;
+        Evidence shows = requirement == null ? null : requirement.shows();
+        String paper = shows instanceof Evidence.Filing filing ? filing.paper()
+                : shows instanceof Evidence.Approval approval ? approval.paper() : localId;
         boolean sent = records.filings().stream().anyMatch(filing -> filing.paper().equals(paper)
-                && (filing.students().isEmpty() || filing.students().contains(situation.studentId())));
+                && (filing.students().isEmpty() || filing.students().contains(situation.studentId()))
+                && (!(shows instanceof Evidence.Approval) || granted(filing)));
         return sent ? Truth.yes(Say.it("history.sent", label)) : Truth.no(Say.it("history.not-sent", label));
+    }
+
+    private static boolean granted(YearRecords.Filing filing) {
+        return filing.answers().stream().anyMatch(answer -> answer.kind().equals("approved"));
     }
 }

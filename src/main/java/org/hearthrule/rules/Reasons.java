@@ -25,6 +25,9 @@ final class Reasons {
             case MET -> why.addAll(shown.sums());
             case OPEN, LATE, THIN -> {
                 why.addAll(shown.lacks());
+                if (claim.due() != null && verdict.status() == Status.OPEN && claim.due().isBefore(claim.situation().today())) {
+                    why.add(Say.it("why.weekend", claim.due(), claim.graceDay()));
+                }
                 if (claim.due() != null && verdict.status() != Status.OPEN) {
                     LocalDate today = claim.situation().today();
                     String key = verdict.status() == Status.LATE ? "why.late" : "why.customary";

@@ -43,6 +43,11 @@ final class WorkDays {
                 && !holidays.computeIfAbsent(day.getYear(), this::holidaysOf).contains(day);
     }
 
+    /** @return the day itself when it is a business day, else the next one */
+    LocalDate onOrAfter(LocalDate day) {
+        return isBusinessDay(day) ? day : plus(day, 1);
+    }
+
     /** @return the day {@code count} business days after (or, when negative, before) {@code day}, which is not counted */
     LocalDate plus(LocalDate day, int count) {
         LocalDate at = day;

@@ -206,4 +206,16 @@ class ConditionsTest {
         assertThat(status(when("{asked: superintendent}").year("2026-27",
                 "\"requests\": [{" + from + "\"students\": [\"ada\"], \"written\": true, \"date\": \"2026-10-08\"}]"))).isEqualTo(expected);
     }
+
+    /** Last year's approval is one that was granted, not one that was asked for. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"approved | OPEN", "refused | NOT_DUE", "received | NOT_DUE"})
+    void approvalOfLastYearIsOneThatWasGranted(String answer, Status expected) {
+        Kit kit = Kit.law("leave: {kind: approval, title: Leave, paper: leave-request, next: Ask., cite: \"code (D)\"}\n"
+                + "paper: {kind: file, title: Paper, when: {history: {of: leave, was: met, years-ago: 1}}, "
+                + "due: {by: \"06-30\"}, next: Send it., cite: \"code (C)\"}")
+                .year("2025-26", "\"filings\": [{\"students\": [\"ada\"], \"paper\": \"leave-request\", \"sent\": \"2025-08-01\", "
+                        + "\"answers\": [{\"kind\": \"" + answer + "\", \"date\": \"2025-08-20\"}]}]");
+        assertThat(status(kit)).isEqualTo(expected);
+    }
 }

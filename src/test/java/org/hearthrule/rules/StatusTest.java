@@ -183,4 +183,16 @@ class StatusTest {
             assertThat(finding.status()).isEqualTo(Status.NOT_DUE);
         });
     }
+
+    /** In 2026 August 15 is a Saturday, and September 7 is Labor Day (common calendars); the day itself is not moved. */
+    @org.junit.jupiter.params.ParameterizedTest
+    @org.junit.jupiter.params.provider.CsvSource({
+        "08-15, 2026-08-15, OPEN", "08-15, 2026-08-16, OPEN", "08-15, 2026-08-17, OPEN", "08-15, 2026-08-18, LATE",
+        "09-07, 2026-09-08, OPEN", "09-07, 2026-09-09, LATE", "08-14, 2026-08-15, LATE"})
+    void nobodyIsLateForAWeekendOrHoliday(String due, String asOf, Status expected) {
+        Kit kit = Kit.law("paper: {kind: file, title: Paper, due: {by: \"" + due + "\"}, next: Send it., cite: \"code (C)\"}");
+
+        assertThat(kit.line("paper", asOf).status()).isEqualTo(expected);
+        assertThat(kit.line("paper", asOf).due()).hasToString("2026-" + due);
+    }
 }
