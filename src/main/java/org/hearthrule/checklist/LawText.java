@@ -19,11 +19,9 @@ public final class LawText {
     private final Style style;
     private final Profile profile;
     private final LocalDate asOf;
-    private final boolean all;
     private final Sources sources;
 
-    private LawText(Profile profile, LocalDate asOf, boolean all, Wording wording, Style style) {
-        this.all = all;
+    private LawText(Profile profile, LocalDate asOf, Wording wording, Style style) {
         this.wording = wording;
         this.style = style;
         this.profile = profile;
@@ -32,11 +30,10 @@ public final class LawText {
     }
 
     /**
-     * @param all each duty in full
      * @return the law as it stands on a day, each line ended
      */
-    public static String of(Profile profile, LocalDate asOf, boolean all, Wording wording, Style style) {
-        return new LawText(profile, asOf, all, wording, style).write();
+    public static String of(Profile profile, LocalDate asOf, Wording wording, Style style) {
+        return new LawText(profile, asOf, wording, style).write();
     }
 
     private String write() {
@@ -55,9 +52,6 @@ public final class LawText {
         optIns(page);
         sources(page);
         page.blank().paragraph(0, wording.say("law.confirm", profile.confirmWith(), profile.agency()));
-        if (!all) {
-            page.paragraph(0, wording.say("law.more", profile.code().toLowerCase(Locale.ROOT)));
-        }
         page.paragraph(0, wording.say("law.foot", profile.code().toLowerCase(Locale.ROOT)));
         return page.toString();
     }
@@ -79,9 +73,6 @@ public final class LawText {
         page.paragraph(0, String.join(" ", facts));
         new AgeText(wording, profile).add(page, 0, pathway.attendance(), pathway, asOf);
         pathway.choices().values().forEach(choice -> page.paragraph(0, wording.say("law.choice", choice.question())));
-        if (!all) {
-            page.blank();
-        }
         pathway.asks().stream().filter(this::standsOrComes).forEach(asked -> duty(page, asked, pathway));
         List<Pathway.NotAsked> not = pathway.doesNotAsk().stream().filter(n -> n.validity().inForceOn(asOf)).toList();
         if (!not.isEmpty()) {
@@ -117,11 +108,6 @@ public final class LawText {
         from.add(sources.binding(asked.binding()));
         from.removeIf(String::isEmpty);
         Duty duty = new Duty(wording, profile);
-        if (!all) {
-            page.hanging(2, "- ", wording.say("law.asks.in-short", asked.title(), duty.inShort(asked, pathway),
-                    unended(String.join(" ", from))));
-            return;
-        }
         page.blank();
         page.wrap(asked.title(), style.columns() - 2).forEach(line -> page.line("  " + style.bold(line)));
         page.paragraph(4, String.join(" ", duty.sentences(asked, pathway)));

@@ -5,10 +5,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hearthrule.checklist.LawGuide;
 import org.hearthrule.checklist.LawList;
 import org.hearthrule.checklist.LawRegister;
 import org.hearthrule.checklist.LawText;
 import org.hearthrule.input.BadInputException;
+import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.terms.Wording;
@@ -20,6 +22,7 @@ final class LawCommand implements Command {
     @Override
     public void describe(CommandSpec spec) {
         Options.optionalParameter(spec, 0, "JURISDICTION");
+        Options.option(spec, "--pathway", "P");
         Options.flag(spec, "--all");
         Options.flag(spec, "--list");
         Options.option(spec, "--as-of", "DATE");
@@ -46,8 +49,10 @@ final class LawCommand implements Command {
             return Exit.OK;
         }
         Optional<Profile> profile = Laws.find(profiles, given.text("JURISDICTION"), given);
+        Optional<Pathway> pathway = profile.flatMap(law -> TypedBook.pathway(law, "--pathway", given));
         given.throwIfErrors();
-        output.text(LawText.of(profile.orElseThrow(), asOf, given.is("--all"), Wording.english(), output.style()));
+        output.text(given.is("--all") ? LawText.of(profile.orElseThrow(), asOf, Wording.english(), output.style())
+                : LawGuide.of(profile.orElseThrow(), pathway.orElseThrow(), asOf, Wording.english(), output.style()));
         terminal.warn(given.problems());
         return Exit.OK;
     }

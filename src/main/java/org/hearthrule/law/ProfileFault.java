@@ -100,6 +100,7 @@ public enum ProfileFault {
     AGE_ORDER("The ages are in the wrong order."),
     SEVERAL_ORDERS("One comparison at a time."),
     // due dates
+    DAY_COMES_ONCE("A paper of each year cannot hang on a day that comes only once. (A warning.)"),
     NO_DUE_FORM("A mapping for a due date holds no form of one."),
     SEVERAL_DUE_FORMS("One mapping holds one form of a due date."),
     MISPLACED_KEY("The key belongs to another form."),

@@ -72,10 +72,14 @@ final class RequirementReader {
         Validity validity = ValidityReader.ofRequirement(fields, scope);
         List<String> waivedIn = schoolYears(fields, "waived-in", scope);
         fields.done();
-        return new Requirement(pathwayId.concat("/").concat(localId), kind, title, owedFor, by, to, ages, when, recurs,
+        Requirement asked = new Requirement(pathwayId.concat("/").concat(localId), kind, title, owedFor, by, to, ages, when, recurs,
                 due == null ? usualDue(kind) : due, shows, states, attaches, form, needs, group, countsFrom, keepFor,
                 next, note, question, ask, confirmWith, cites, basis, binding, validity, waivedIn,
                 entry.key().place());
+        if (kind != null) {
+            RecurrenceCheck.check(asked, fields.place(), scope);
+        }
+        return asked;
     }
 
     private static List<String> schoolYears(Fields fields, String key, Scope scope) {

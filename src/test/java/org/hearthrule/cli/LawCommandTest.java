@@ -19,15 +19,15 @@ class LawCommandTest {
 
     @Test
     void saysInPlainWordsWhatTheAnnotatedProfileAsks() {
-        Run run = law("us-xx");
+        Run run = law("us-xx", "--all");
 
         assertThat(run.exit()).isZero();
         assertThat(oneLine(run)).contains("Example: home instruction", "HOME INSTRUCTION (the usual one)",
-                "Notice after a move. Due within 30 days after the day you moved in.",
-                "Plan for the year. Due on the later of these: within 4 weeks after the day you received their forms; or by August 15.",
-                "Results of the assessment. Due by August 1 of the next school year.",
-                "Enrolment in the register. Due from October 1 to October 15.",
-                "Consent to the evaluator. Due on or before the day of the test.",
+                "Notice after a move Due within 30 days after the day you moved in.",
+                "Plan for the year Due on the later of these: within 4 weeks after the day you received their forms; or by August 15.",
+                "Results of the assessment Due by August 1 of the next school year.",
+                "Enrolment in the register Due from October 1 to October 15.",
+                "Consent to the evaluator Due on or before the day of the test.",
                 "Not asked - Approval before you start.",
                 "What a start after 1 March means for the year's minimum. Ask the superintendent.",
                 "July 1, 2019: The age fell from 7 to 6.", "From July 1, 2027: The yearly notice would end.",
@@ -43,9 +43,26 @@ class LawCommandTest {
 
     @Test
     void leavesOutWhatWasNotInForceOnTheDay() {
-        assertThat(oneLine(law("us-xx", "--as-of", "2026-06-30"))).contains("Leaving age in the city.");
-        assertThat(oneLine(law("us-xx", "--as-of", "2026-07-01"))).doesNotContain("Leaving age in the city.");
-        assertThat(oneLine(law("us-xx", "--as-of", "2019-06-30"))).contains("The law begins to bind a child on turning 7.");
+        assertThat(oneLine(law("us-xx", "--all", "--as-of", "2026-06-30"))).contains("Leaving age in the city ");
+        assertThat(oneLine(law("us-xx", "--all", "--as-of", "2026-07-01"))).doesNotContain("Leaving age in the city ");
+        assertThat(oneLine(law("us-xx", "--all", "--as-of", "2019-06-30"))).contains("The law begins to bind a child on turning 7.");
+    }
+
+    /** Two screens of a terminal, with the rules most families meet and not a word about sections. */
+    @Test
+    void guideFitsTwoScreensAndTellsTheUsualWay() {
+        Run run = law("us-xx");
+
+        assertThat(oneLine(run)).contains("> home-instruction: A parent teaches at home after a yearly notice.",
+                "Papers to send - Notice of intent: by August 15; other days in some cases.", "Not asked Approval before you start.");
+        assertThat(law("ohio").out().lines().count()).isLessThan(100);
+    }
+
+    @Test
+    void guideTellsAnotherWayOnRequest() {
+        assertThat(oneLine(law("us-xx", "--pathway", "private-tutor"))).contains("> private-tutor: A certified tutor teaches.",
+                "PRIVATE TUTOR", "Who teaches: a certified teacher.");
+        assertThat(law("us-xx", "--pathway", "private-tuter").err()).contains("private-tutor");
     }
 
     @Test

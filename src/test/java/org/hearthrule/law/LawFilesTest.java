@@ -21,8 +21,8 @@ class LawFilesTest {
 
     private static final List<String> TOP = keys("format jurisdiction name law-calls-it agency confirm-with sources year "
             + "levels grade-by-age attendance-age facts pathways doubts changes announced opt-ins");
-    private static final List<String> PATHWAY = keys("name in-short usual open-to instructor excludes combines year "
-            + "attendance-age from until announced cite choices asks does-not-ask");
+    private static final List<String> PATHWAY = keys("name in-short usual open-to instructor excludes combines year from "
+            + "until announced cite attendance-age choices asks does-not-ask");
     private static final List<String> REQUIREMENT = keys("kind title for by to ages when paper recurs group counts-from "
             + "interval span needs due states attaches form shows list words keep-for question ask next note confirm-with "
             + "binding basis from until waived-in unclear-from announced cite");

@@ -197,4 +197,13 @@ class ConditionsTest {
                         + evaluation + "}]");
         assertThat(status(kit)).isEqualTo(expected);
     }
+
+    /** A request counts for whom it came from; one that names nobody counts for all. */
+    @ParameterizedTest
+    @CsvSource({"superintendent, OPEN", "district, NOT_DUE", ", OPEN"})
+    void requestCountsForWhomItCameFrom(String by, Status expected) {
+        String from = by == null ? "" : "\"by\": \"" + by + "\", ";
+        assertThat(status(when("{asked: superintendent}").year("2026-27",
+                "\"requests\": [{" + from + "\"students\": [\"ada\"], \"written\": true, \"date\": \"2026-10-08\"}]"))).isEqualTo(expected);
+    }
 }

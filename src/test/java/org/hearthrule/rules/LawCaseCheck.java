@@ -31,6 +31,20 @@ final class LawCaseCheck {
         return faults;
     }
 
+    /**
+     * @return whether the duty reaches the family in this case. One that is put in words only, or that somebody else
+     *     owes, is never due from the family; its line says so when it does apply.
+     */
+    static boolean applies(Map<String, Node> expected, LawCase lawCase, Profile profile) {
+        if (!status(expected).equals("not-due")) {
+            return !status(expected).equals(NO_LINE);
+        }
+        Judgement judgement = new Judge(List.of(profile)).judge(lawCase.book(), lawCase.asOf());
+        return candidates(expected, lawCase, judgement).stream().filter(finding -> fits(expected, finding))
+                .anyMatch(finding -> finding.why().contains(Say.it("why.words"))
+                        || finding.why().stream().anyMatch(why -> why.startsWith(Say.it("why.theirs", "").split("\\(")[0])));
+    }
+
     /** @return the expected status, or an empty text */
     static String status(Map<String, Node> expected) {
         return expected.containsKey("status") ? LawCase.text(expected.get("status")) : "";

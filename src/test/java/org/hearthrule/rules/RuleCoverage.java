@@ -25,9 +25,7 @@ final class RuleCoverage {
             String pathway = LawCase.text(lawCase.given().get("pathway"));
             for (Map<String, Node> expected : lawCase.expected()) {
                 String id = pathway + "/" + LawCase.text(expected.get("requirement"));
-                String status = LawCaseCheck.status(expected);
-                boolean away = status.equals("not-due") || status.equals(LawCaseCheck.NO_LINE);
-                (away ? staysAway : applies).add(id);
+                (LawCaseCheck.applies(expected, lawCase, profile) ? applies : staysAway).add(id);
             }
         }
         List<String> gaps = new ArrayList<>();

@@ -1,0 +1,177 @@
+package org.hearthrule.checklist;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.hearthrule.law.Due;
+import org.hearthrule.law.Pathway;
+import org.hearthrule.law.Profile;
+import org.hearthrule.law.Requirement;
+import org.hearthrule.law.RequirementKind;
+import org.hearthrule.terms.Basis;
+import org.hearthrule.terms.Wording;
+
+/** A state's law for a parent in one or two screens: the ways there are, and what one of them asks of most families. */
+public final class LawGuide {
+
+    private static final int LONG_CONDITION = 60;
+    private static final int LONG_DUE = 100;
+
+    private final Profile profile;
+    private final Pathway pathway;
+    private final LocalDate asOf;
+    private final Wording wording;
+    private final Page page;
+    private final Style style;
+
+    private LawGuide(Profile profile, Pathway pathway, LocalDate asOf, Wording wording, Style style) {
+        this.profile = profile;
+        this.pathway = pathway;
+        this.asOf = asOf;
+        this.wording = wording;
+        this.style = style;
+        this.page = new Page(style, wording);
+    }
+
+    /**
+     * @param pathway the way that is told in full
+     * @return the guide, each line ended
+     */
+    public static String of(Profile profile, Pathway pathway, LocalDate asOf, Wording wording, Style style) {
+        return new LawGuide(profile, pathway, asOf, wording, style).write();
+    }
+
+    private String write() {
+        page.line(style.bold(page.clean(wording.say("law.title", profile.name(), profile.lawCallsIt()))));
+        page.paragraph(0, wording.say("law.as-of", wording.date(asOf), wording.date(profile.lastRead())));
+        page.blank().paragraph(0, wording.say("caution")).blank();
+        String ages = String.join(" ", new AgeText(wording, profile).sentences(pathway, asOf));
+        page.paragraph(0, ages);
+        ways();
+        asked();
+        notAsked();
+        notices();
+        page.blank().paragraph(0, wording.say("law.confirm", profile.confirmWith(), profile.agency()));
+        String code = profile.code().toLowerCase(Locale.ROOT);
+        page.paragraph(0, wording.say("law.guide.more", code));
+        return page.toString();
+    }
+
+    private void ways() {
+        List<Pathway> ways = profile.pathways().stream().filter(way -> way.validity().inForceOn(asOf)).toList();
+        if (ways.isEmpty()) {
+            page.blank().paragraph(0, wording.say("law.not-then"));
+        }
+        if (ways.size() > 1) {
+            page.blank().heading(wording.say("law.guide.ways"));
+            for (Pathway way : ways) {
+                page.hanging(2, way == pathway ? "> " : "- ", way.slug() + ": " + way.inShort());
+            }
+        }
+    }
+
+    private void asked() {
+        page.blank().heading(pathway.name().toUpperCase(Locale.ROOT));
+        List<String> facts = new ArrayList<>(List.of(wording.say("law.pathway.open-to", pathway.openTo())));
+        if (pathway.instructor() != null) {
+            facts.add(wording.say("law.pathway.instructor", pathway.instructor()));
+        }
+        page.paragraph(0, String.join(" ", facts));
+        int special = 0;
+        Topic shown = null;
+        for (Topic topic : Topic.values()) {
+            for (Requirement asked : pathway.asks()) {
+                if (Topic.of(asked.kind()) != topic || !asked.validity().inForceOn(asOf)) {
+                    continue;
+                }
+                if (isSpecial(asked)) {
+                    special++;
+                    continue;
+                }
+                if (topic != shown) {
+                    page.blank().line("  " + style.bold(wording.say("law.guide." + topic.slug())));
+                    shown = topic;
+                }
+                page.hanging(4, "- ", duty(asked));
+            }
+        }
+        if (special > 0) {
+            page.blank().paragraph(2, wording.count("law.guide.special", special));
+        }
+    }
+
+    /** Steps after a finding, duties of the other side and rules in words concern few, or ask nothing to be done. */
+    private static boolean isSpecial(Requirement asked) {
+        return switch (asked.kind()) {
+            case STEP, THEIRS, STANDARD -> true;
+            default -> asked.recurs().each() == Requirement.Recurs.Each.EVENT && asked.kind() != RequirementKind.FILE;
+        };
+    }
+
+    private String duty(Requirement asked) {
+        boolean amount = asked.kind() == RequirementKind.TIME || asked.kind() == RequirementKind.SUBJECTS;
+        boolean always = asked.due() instanceof Due.None && Topic.of(asked.kind()) == Topic.TEACHER;
+        List<String> said = new ArrayList<>(List.of(asked.title() + (always ? '.' : ':')));
+        if (amount && asked.shows() != null) {
+            said.add(new EvidenceWords(wording, profile, pathway).of(asked.shows()) + '.');
+        } else if (!always) {
+            said.add(due(asked.due()) + '.');
+        }
+        String when = new ConditionWords(wording, profile, pathway).of(asked.when());
+        if (when.length() > LONG_CONDITION) {
+            said.add(wording.say("law.guide.some"));
+        } else if (!when.isEmpty()) {
+            said.add(wording.say("law.asks.if", when));
+        }
+        if (asked.question() != null || asked.validity().unclearFrom() != null) {
+            said.add(wording.say("law.guide.open"));
+        }
+        if (asked.basis().weakerThan(Basis.AGENCY)) {
+            said.add(wording.say("compare.basis." + asked.basis().name().toLowerCase(Locale.ROOT)));
+        }
+        return String.join(" ", said);
+    }
+
+    /** The day of most families and years; that there are others is said, not which. */
+    private String due(Due due) {
+        DueWords words = new DueWords(wording, profile, pathway);
+        Due plain = due instanceof Due.Remarked remarked && words.of(due).length() > LONG_DUE ? remarked.due() : due;
+        if (plain instanceof Due.Cases cases && words.of(plain).length() > LONG_DUE) {
+            return due(cases.cases().get(cases.cases().size() - 1).due()) + wording.say("law.guide.other-days");
+        }
+        return words.of(plain);
+    }
+
+    private void notAsked() {
+        List<String> not = pathway.doesNotAsk().stream().filter(one -> one.validity().inForceOn(asOf))
+                .map(Pathway.NotAsked::what).toList();
+        if (!not.isEmpty()) {
+            page.blank().line("  " + style.bold(wording.say("law.not-asked")));
+            page.paragraph(4, String.join(" ", not));
+        }
+    }
+
+    private void notices() {
+        List<String> said = new ArrayList<>();
+        for (Profile.Announced coming : profile.announced()) {
+            said.add(coming.from() == null ? wording.say("law.announced.unknown", coming.what())
+                    : wording.say("law.announced.from", wording.date(coming.from()), coming.what()));
+        }
+        for (Pathway way : profile.pathways()) {
+            for (Requirement asked : way.asks()) {
+                if (!asked.validity().announced() && asked.validity().from() != null && asked.validity().from().isAfter(asOf)) {
+                    said.add(wording.say("law.announced.from", wording.date(asked.validity().from()), asked.title() + '.'));
+                }
+            }
+        }
+        if (!said.isEmpty()) {
+            page.blank().heading(wording.say("law.announced"));
+            said.stream().distinct().forEach(one -> page.hanging(2, "- ", one));
+        }
+        int open = Reading.of(profile).doubts();
+        if (open > 0) {
+            page.blank().paragraph(0, wording.count("law.guide.doubts", open));
+        }
+    }
+}
