@@ -11,6 +11,8 @@ import org.hearthrule.terms.EventKind;
 /** The times a requirement comes up in a situation. */
 final class Occasions {
 
+    private static final int LONGEST_SUMMER = 4;
+
     private final Requirement requirement;
     private final Situation situation;
 
@@ -66,12 +68,26 @@ final class Occasions {
         if (situation.year().holds(day)) {
             return true;
         }
+        if (kind == EventKind.LEFT_SCHOOL && inTheSummerBefore(day)) {
+            LocalDate due = DueDates.of(requirement.due(), situation, kind, day, 1).date();
+            return due == null || !due.isBefore(situation.firstDay());
+        }
         ProgramYear firstTold = ProgramYear.holding(situation.pathway().year(), situation.today()).plus(-1);
         if (!day.isBefore(firstTold.start())) {
             return false;
         }
         LocalDate due = DueDates.of(requirement.due(), situation, kind, day, 1).date();
         return due != null && situation.year().holds(due);
+    }
+
+    /**
+     * A child who leaves a school in June and is taught at home from August left it in a year of which nothing else is
+     * told. What is still to be done about it is told with the start.
+     */
+    private boolean inTheSummerBefore(LocalDate day) {
+        LocalDate from = situation.placement().from();
+        return situation.year().holds(from) && day.isBefore(situation.year().start())
+                && !day.isBefore(from.minusMonths(LONGEST_SUMMER));
     }
 
     private Occasion occasion(String key, int part, EventKind kind, LocalDate eventDay) {

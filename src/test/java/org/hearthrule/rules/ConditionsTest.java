@@ -218,4 +218,14 @@ class ConditionsTest {
                         + "\"answers\": [{\"kind\": \"" + answer + "\", \"date\": \"2025-08-20\"}]}]");
         assertThat(status(kit)).isEqualTo(expected);
     }
+
+    /** A child who left in June and is taught at home from the end of August: the letter is still to be told of. */
+    @ParameterizedTest
+    @CsvSource({"2026-06-12, OPEN", "2025-10-09, NOT_DUE"})
+    void schoolLeftInTheSummerBeforeIsToldWithTheStart(String left, Status expected) {
+        Kit kit = Kit.law("letter: {kind: file, title: Letter, recurs: {each: [left-school]}, due: {at: left-school}, next: Send it., cite: \"code (D)\"}")
+                .child("\"born\": \"2016-03-02\", \"schools\": [{\"kind\": \"public-school\", \"to\": \"" + left + "\"}]")
+                .placed("\"from\": \"2026-08-26\"");
+        assertThat(kit.line("letter", "2026-11-25").status()).isEqualTo(expected);
+    }
 }
