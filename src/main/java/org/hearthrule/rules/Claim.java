@@ -29,7 +29,6 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
     /** So many days after any day a business day has come. */
     private static final int LONGEST_HOLIDAY = 7;
 
-
     public enum Outcome { SHOWN, NOT_SHOWN, CANNOT_TELL, IN_WORDS }
 
     /** Works out the claim for an occasion that applies or may apply. */
@@ -42,9 +41,15 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
         Outcome outcome = outcome(requirement, situation, occasion, shown);
         boolean openInLaw = outcome == Outcome.CANNOT_TELL && shown.value() == Truth.Value.UNKNOWN
                 && shown.questions().isEmpty() && !occasion.due().isMissing();
-        Shown answer = openInLaw && requirement.question() != null ? answer(requirement, situation) : null;
-        return answer == null ? new Claim(requirement, situation, occasion, outcome, due, shown)
-                : new Claim(requirement, situation, occasion, Outcome.SHOWN, due, answer);
+        Shown answer = requirement.question() == null ? null : answer(requirement, situation);
+        if (openInLaw && answer != null) {
+            return new Claim(requirement, situation, occasion, Outcome.SHOWN, due, answer);
+        }
+        Claim claim = new Claim(requirement, situation, occasion, outcome, due, shown);
+        boolean doubtful = requirement.question() != null && answer == null && outcome == Outcome.NOT_SHOWN
+                && claim.missedOn(situation.today());
+        // a day that the law may not mean has not been missed before somebody has said so
+        return doubtful ? new Claim(requirement, situation, occasion, Outcome.CANNOT_TELL, due, shown) : claim;
     }
 
     /** What was answered to a requirement's open question, or null; the answer names the requirement's id. */
@@ -75,7 +80,7 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
         if (shown.isYes()) {
             return Outcome.SHOWN;
         }
-        boolean longAgo = requirement.recurs().each() == Requirement.Recurs.Each.ONCE && situation.yearOfProgram() > 1
+        boolean longAgo = !theirs(requirement) && requirement.recurs().each() == Requirement.Recurs.Each.ONCE && situation.yearOfProgram() > 1
                 && !situation.book().years().containsKey(
                 ProgramYear.holding(situation.pathway().year(), situation.programStart()).fileLabel());
         if (occasion.due().isMissing() || longAgo) {

@@ -61,7 +61,8 @@ final class Reasons {
             why.add(Say.it("why.question", claim.requirement().question(), claim.requirement().ask()));
         } else {
             why.addAll(claim.shown().lacks());
-            if (claim.shown().value() == Truth.Value.NO) {
+            boolean once = claim.requirement().recurs().each() == Requirement.Recurs.Each.ONCE;
+            if (claim.shown().value() == Truth.Value.NO && once && claim.situation().yearOfProgram() > 1) {
                 why.add(Say.it("why.long-ago", claim.situation().programStart()));
             }
         }
@@ -119,7 +120,8 @@ final class Reasons {
         if (claim.shown() != null) {
             questions.addAll(claim.shown().questions());
         }
-        boolean openInLaw = claim.shown() == null || claim.shown().value() == Truth.Value.UNKNOWN;
+        boolean openInLaw = claim.shown() == null || claim.requirement().question() != null
+                || claim.shown().value() == Truth.Value.UNKNOWN;
         if (claim.requirement().ask() != null && questions.isEmpty() && openInLaw) {
             return Say.it("doubt.ask", claim.requirement().ask());
         }
