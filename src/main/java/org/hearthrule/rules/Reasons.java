@@ -25,7 +25,7 @@ final class Reasons {
             case MET -> why.addAll(shown.sums());
             case OPEN, LATE, THIN -> {
                 why.addAll(shown.lacks());
-                if (claim.due() != null && verdict.status() == Status.OPEN && claim.due().isBefore(claim.situation().today())) {
+                if (claim.due() != null && verdict.status() == Status.OPEN && !claim.isTheirs() && claim.due().isBefore(claim.situation().today())) {
                     why.add(Say.it("why.weekend", claim.due(), claim.graceDay()));
                 }
                 if (claim.due() != null && verdict.status() != Status.OPEN) {
