@@ -79,7 +79,7 @@ final class AgeText {
             return wording.say("law.age.start.calendar", year.age(), wording.date(year.from()));
         }
         if (starts instanceof Starts.BySchoolFirstDay school) {
-            return wording.say("law.age.start.school", school.age());
+            return wording.say(school.inclusive() ? "law.age.start.school" : "law.age.start.before-school", school.age());
         }
         boolean earlier = starts instanceof Starts.EarlierOf;
         List<Starts> parts = starts instanceof Starts.EarlierOf e ? e.parts() : ((Starts.LaterOf) starts).parts();

@@ -116,9 +116,9 @@ final class AgeReader {
             fields.oneOf("in", CALENDAR_YEAR);
             return new AttendanceAge.Starts.CalendarYear(age, fields.monthDay("binds-from"));
         }
-        if (form.equals("by") && !Forms.startsWithDigit(fields, "by")) {
-            fields.oneOf("by", SCHOOL_FIRST_DAY);
-            return new AttendanceAge.Starts.BySchoolFirstDay(age);
+        if (!Forms.startsWithDigit(fields, form)) {
+            fields.oneOf(form, SCHOOL_FIRST_DAY);
+            return new AttendanceAge.Starts.BySchoolFirstDay(age, form.equals("by"));
         }
         MonthDay date = fields.monthDay(form);
         MonthDay bindsFrom = fields.optionalMonthDay("binds-from").orElse(null);

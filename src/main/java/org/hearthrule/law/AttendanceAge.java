@@ -35,8 +35,12 @@ public record AttendanceAge(Condition when, Starts starts, Ends ends, Condition 
         /** In the calendar year of the birthday, from this date. */
         record CalendarYear(int age, MonthDay from) implements Starts { }
 
-        /** Reached before the district's first day of school. */
-        record BySchoolFirstDay(int age) implements Starts { }
+        /**
+         * Reached by the district's first day of school.
+         *
+         * @param inclusive a birthday on the day counts
+         */
+        record BySchoolFirstDay(int age, boolean inclusive) implements Starts { }
 
         record EarlierOf(List<Starts> parts) implements Starts { }
 

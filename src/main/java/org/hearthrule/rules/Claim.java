@@ -80,7 +80,8 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
         if (shown.isYes()) {
             return Outcome.SHOWN;
         }
-        boolean longAgo = !theirs(requirement) && requirement.recurs().each() == Requirement.Recurs.Each.ONCE && situation.yearOfProgram() > 1
+        boolean toCome = occasion.due().date() != null && !occasion.due().date().isBefore(situation.today());
+        boolean longAgo = !toCome && !theirs(requirement) && requirement.recurs().each() == Requirement.Recurs.Each.ONCE && situation.yearOfProgram() > 1
                 && !situation.book().years().containsKey(
                 ProgramYear.holding(situation.pathway().year(), situation.programStart()).fileLabel());
         if (occasion.due().isMissing() || longAgo) {

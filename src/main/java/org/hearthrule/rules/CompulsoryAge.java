@@ -129,7 +129,7 @@ final class CompulsoryAge {
             return new Start(calendar.from().atYear(reached.getYear()), null);
         }
         if (rule instanceof Starts.BySchoolFirstDay first) {
-            return bySchoolFirstDay(Ages.reached(born, first.age()));
+            return bySchoolFirstDay(Ages.reached(born, first.age()), first.inclusive());
         }
         if (rule instanceof Starts.EarlierOf earlier) {
             return earlier.parts().stream().map(this::start)
@@ -155,11 +155,12 @@ final class CompulsoryAge {
         return midYear(reached, rule.midYear());
     }
 
-    private Start bySchoolFirstDay(LocalDate reached) {
+    private Start bySchoolFirstDay(LocalDate reached, boolean inclusive) {
         ProgramYear year = yearOf(reached);
         LocalDate first = situation.year().equals(year) ? situation.calendar().schoolFirstDay() : null;
         if (first != null) {
-            return new Start(reached.isAfter(first) ? year.plus(1).start() : first, null);
+            boolean inTime = inclusive ? !reached.isAfter(first) : reached.isBefore(first);
+            return new Start(inTime ? first : year.plus(1).start(), null);
         }
         // without the district's day only birthdays outside of the season in which schools open are certain
         LocalDate earliest = java.time.MonthDay.of(8, 1).atYear(year.start().getYear());

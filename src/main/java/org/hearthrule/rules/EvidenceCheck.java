@@ -124,8 +124,12 @@ final class EvidenceCheck {
         String none = Say.it("lacks.none", "");
         String nothing = none.substring(0, none.length() - 1);
         List<String> lacks = shown.lacks().stream().map(lack -> lack.startsWith(nothing)
-                ? Say.it("lacks.none", option.as()) : option.as() + ": " + lack).distinct().toList();
+                ? Say.it("lacks.none", option.as()) : capital(option.as()) + ": " + lack).distinct().toList();
         return new Shown(shown.value(), shown.on(), shown.counted(), shown.records(), shown.sums(), lacks, shown.questions());
+    }
+
+    private static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     private Shown credential(Evidence.Credential credential) {

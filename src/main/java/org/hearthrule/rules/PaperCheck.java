@@ -118,13 +118,21 @@ final class PaperCheck {
 
     private boolean forThisOccasion(RecordFact.Filed filed) {
         return switch (requirement.recurs().each()) {
-            case YEAR -> filed.year().equals(situation.year().fileLabel()) || filed.year().equals(situation.year().label());
+            case YEAR -> filed.year().equals(situation.year().fileLabel()) || filed.year().equals(situation.year().label())
+                    || isEarly(filed);
             case ONCE -> true;
             case EVENT -> occasion.eventDay() != null
                     && !filed.date().isBefore(occasion.eventDay().minusDays(isBefore(requirement.due())
                     ? DAYS_BEFORE_A_PLAN : DAYS_BEFORE_AN_EVENT))
                     && !filed.date().isAfter(occasion.eventDay().plusYears(1));
         };
+    }
+
+    /** A paper that may go in before its school year begins is kept in the file of the year in which it was sent. */
+    private boolean isEarly(RecordFact.Filed filed) {
+        LocalDate opens = occasion.due().opens();
+        return opens != null && filed.filing().year() == null && filed.date().isBefore(situation.year().start())
+                && !filed.date().isBefore(opens);
     }
 
     /** Whether a paper is sent before its event, in one case at least. */

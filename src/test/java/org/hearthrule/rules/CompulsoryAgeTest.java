@@ -147,4 +147,13 @@ class CompulsoryAgeTest {
         }
         assertThat(kit.line("paper", "2026-11-25").status()).isEqualTo(expected);
     }
+
+    /** Seven by the district's first day, August 26, and seven before it. */
+    @ParameterizedTest
+    @CsvSource({"by, 2019-08-26, OPEN", "by, 2019-08-27, NOT_DUE", "before, 2019-08-25, OPEN", "before, 2019-08-26, NOT_DUE"})
+    void firstDayOfSchoolDecides(String form, String born, Status expected) {
+        assertThat(Kit.law(PAPER).ages("starts: {age: 7, " + form + ": school-first-day}, ends: {age: 16, on: birthday}")
+                .child("\"born\": \"" + born + "\"").placed("\"from\": \"2010-08-26\"")
+                .year("2026-27", "\"calendar\": {\"schoolFirstDay\": \"2026-08-26\"}").line("paper", "2026-11-25").status()).isEqualTo(expected);
+    }
 }

@@ -195,4 +195,21 @@ class StatusTest {
         assertThat(kit.line("paper", asOf).status()).isEqualTo(expected);
         assertThat(kit.line("paper", asOf).due()).hasToString("2026-" + due);
     }
+
+    /** A paper that may go in from June is kept in the file of the year that ends; it counts for the year it is meant for. */
+    @Test
+    void paperSentBeforeItsSchoolYearCountsForIt() {
+        Kit kit = Kit.law("paper: {kind: file, title: Paper, due: {by: \"08-15\", opens: {by: \"06-01\", of: previous-year}}, next: Send it., cite: \"code (C)\"}")
+                .year("2025-26", "\"filings\": [{\"students\": [\"ada\"], \"paper\": \"paper\", \"sent\": \"2026-06-10\"}]").year("2026-27", "\"grades\": {}");
+
+        assertThat(kit.line("paper", "2026-11-25").status()).isEqualTo(Status.MET);
+    }
+
+    /** What is asked once and has its day ahead is open, whatever the book holds of the year in which it all began. */
+    @Test
+    void onceWithItsDayAheadIsOpen() {
+        Kit kit = Kit.law("paper: {kind: file, title: Paper, recurs: once, due: {after: birthday, age: 11, days: 0}, next: Send it., cite: \"code (C)\"}");
+
+        assertThat(kit.line("paper", "2026-11-25").status()).isEqualTo(Status.OPEN);
+    }
 }
