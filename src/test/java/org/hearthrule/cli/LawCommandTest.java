@@ -130,6 +130,8 @@ class LawCommandTest {
     void listsTheLawsAsATable() {
         assertThat(law("--list").out().lines().filter(line -> line.startsWith("xx  Example"))).hasSize(1);
         assertThat(law().out()).isEqualTo(law("--list").out());
+        assertThat(Run.of("law", "--list").out().lines().filter(line -> line.contains(" 20")).map(String::length))
+                .as("long names push no column aside").containsOnly(80);
     }
 
     private static String oneLine(Run run) {
