@@ -93,7 +93,8 @@ final class AssessmentCheck {
     private Shown check(Evidence.Test rule, RecordFact.Tested tested) {
         YearRecords.TestTaken test = tested.test();
         Map<String, Object> counted = new LinkedHashMap<>();
-        counted.put("test", test.name());
+        String name = test.name() == null ? test.method().replace('-', ' ') : test.name();
+        counted.put("test", name);
         for (YearRecords.Score score : test.scores()) {
             counted.put(score.area() + " " + score.measure(), score.value());
         }
@@ -105,15 +106,15 @@ final class AssessmentCheck {
                 lacks.add(Say.it("test.area-missing", area));
             }
         }
-        if (!rule.list().isEmpty() && rule.list().stream().noneMatch(name -> sameTest(name, test.name()))) {
-            questions.add(Say.it("test.not-listed", test.name(), String.join(", ", rule.list())));
+        if (!rule.list().isEmpty() && rule.list().stream().noneMatch(listed -> sameTest(listed, test.name()))) {
+            questions.add(Say.it("test.not-listed", name, String.join(", ", rule.list())));
         }
         who(test.givenBy(), rule.givenBy(), rule.notBy(), lacks, questions, "test.giver");
         consent(rule.consent(), test.consent(), questions);
         for (Threshold threshold : rule.thresholds()) {
             threshold(threshold, test, lacks, questions);
         }
-        return outcome(counted, records, test.date(), Say.it("test.sum", test.name(), dayOf(test.date())), lacks, questions);
+        return outcome(counted, records, test.date(), Say.it("test.sum", name, dayOf(test.date())), lacks, questions);
     }
 
     /** Names are compared loosely: a family writes the short one. */

@@ -1,5 +1,6 @@
 package org.hearthrule.rules;
 
+import java.util.stream.Stream;
 import org.hearthrule.law.Condition;
 import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Requirement;
@@ -65,11 +66,18 @@ final class History {
         Evidence shows = requirement == null ? null : requirement.shows();
         String paper = shows instanceof Evidence.Filing filing ? filing.paper()
                 : shows instanceof Evidence.Approval approval ? approval.paper() : localId;
-        boolean sent = records.filings().stream().anyMatch(filing -> filing.paper().equals(paper)
+        boolean sent = ofYear(situation, records, label).anyMatch(filing -> filing.paper().equals(paper)
                 && filing.sent() != null && !filing.sent().isAfter(situation.today())
                 && (filing.students().isEmpty() || filing.students().contains(situation.studentId()))
                 && (!(shows instanceof Evidence.Approval) || granted(filing)));
         return sent ? Truth.yes(Say.it("history.sent", label)) : Truth.no(Say.it("history.not-sent", label));
+    }
+
+    /** Papers in the file of that year, and those in others that were sent for it. */
+    private static Stream<YearRecords.Filing> ofYear(Situation situation, YearRecords records, String label) {
+        return Stream.concat(records.filings().stream().filter(filing -> filing.year() == null || filing.year().equals(label)),
+                situation.book().years().values().stream().filter(year -> !year.label().equals(label))
+                        .flatMap(year -> year.filings().stream()).filter(filing -> label.equals(filing.year())));
     }
 
     private static boolean granted(YearRecords.Filing filing) {

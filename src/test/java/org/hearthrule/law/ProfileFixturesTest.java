@@ -51,13 +51,8 @@ class ProfileFixturesTest {
         assertThat(profile).isPresent();
     }
 
-    /** Those of the hardest rules, whose cases are run by another test. */
-    static List<Path> hardest() {
-        return ProfileFixtures.yaml(Path.of("test-fixtures", "hardest"));
-    }
-
     @ParameterizedTest(name = "{0}")
-    @MethodSource({"good", "packaged", "hardest"})
+    @MethodSource({"good", "packaged"})
     void schemaTakesGoodProfile(Path file) {
         assertThat(ProfileFixtures.schemaErrors(ProfileFixtures.text(file))).hasValue(List.of());
     }

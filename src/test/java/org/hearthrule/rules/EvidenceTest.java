@@ -258,4 +258,14 @@ class EvidenceTest {
         Kit kit = shows("time", shows).year("2026-27", taught("2026-07-01", 170, 120, "") + choice);
         assertThat(lastYears(kit).status()).isEqualTo(expected);
     }
+
+    /** The form of a record book asks for no name of a test; its method tells what it was. */
+    @Test
+    void testWithoutANameIsStillATest() {
+        Kit kit = shows("assess", "{test: {method: standardized-test}}").year("2026-27",
+                "\"tests\": [{\"student\": \"ada\", \"date\": \"2027-04-04\", \"method\": \"standardized-test\"}]");
+
+        assertThat(lastYears(kit).status()).isEqualTo(Status.MET);
+        assertThat(lastYears(kit).why()).first().asString().contains("standardized test");
+    }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.hearthrule.input.Listing;
 import org.hearthrule.input.Mapping;
 import org.hearthrule.input.Node;
@@ -21,7 +22,8 @@ import org.hearthrule.records.Book;
 import org.hearthrule.records.BookReader;
 
 /**
- * One case of {@code test-fixtures/cases/} or {@code test-fixtures/hardest/cases/}: what is given, what the law makes of it, and the section that says so.
+ * One case of {@code test-fixtures/cases/}, or of the hardest rules beside them: what is given, what the law makes of
+ * it, and the section that says so.
  *
  * <p>Cases are written from the statute or from notes on it, not from what the program prints.
  */
@@ -29,6 +31,32 @@ record LawCase(String file, String name, String section, Map<String, Node> given
 
     /** The child a case is about. */
     static final String CHILD = "child";
+
+    private static final Path CASES = Path.of("test-fixtures", "cases");
+
+    /** @return the files of cases, those of the hardest rules last */
+    static List<Path> files() throws IOException {
+        List<Path> files = new ArrayList<>(yaml(CASES));
+        files.addAll(yaml(CASES.resolve("hardest")));
+        return files;
+    }
+
+    /** @return the cases of one state, whichever file they stand in */
+    static List<LawCase> of(String code) throws IOException {
+        List<LawCase> cases = new ArrayList<>();
+        for (Path file : files()) {
+            if (code.equalsIgnoreCase(jurisdiction(file.getFileName().toString()))) {
+                cases.addAll(read(file));
+            }
+        }
+        return cases;
+    }
+
+    private static List<Path> yaml(Path folder) throws IOException {
+        try (Stream<Path> paths = Files.list(folder)) {
+            return paths.filter(Files::isRegularFile).sorted().toList();
+        }
+    }
 
     static List<LawCase> read(Path file) throws IOException {
         Problems problems = new Problems();
@@ -48,6 +76,10 @@ record LawCase(String file, String name, String section, Map<String, Node> given
 
     /** @return the code that the file is named by, without a number before it */
     String jurisdiction() {
+        return jurisdiction(file);
+    }
+
+    private static String jurisdiction(String file) {
         return file.substring(0, file.indexOf('.')).replaceFirst("^\\d+-", "");
     }
 
