@@ -15,6 +15,8 @@ import org.hearthrule.terms.Wording;
 public final class CompareText {
 
     private static final int GAP = 2;
+    private static final String AGES = "compare.ages";
+    private static final String NOT_ASKED = "compare.not-asked";
 
     private final Comparison comparison;
     private final Wording wording;
@@ -45,16 +47,17 @@ public final class CompareText {
             page.paragraph(0, wording.say("compare.no-child"));
         }
         page.blank();
-        columns(List.of(style.bold(name(here))), List.of(style.bold(name(there))), List.of(name(here)), List.of(name(there)));
-        topic("compare.ages", ages(here), ages(there));
+        columns(page.wrap(name(here), column), page.wrap(name(there), column), true);
+        columns(notInForce(here), notInForce(there), false);
+        topic(AGES, ages(here), ages(there));
         for (Topic topic : Topic.values()) {
             topic("compare." + topic.slug(), duties(here, topic), duties(there, topic));
         }
-        topic("compare.not-asked", notAsked(here), notAsked(there));
+        topic(NOT_ASKED, notAsked(here), notAsked(there));
         if (comparison.move() != null) {
             move(comparison.move());
         }
-        page.blank().paragraph(0, wording.say("compare.foot", code(here), code(there)));
+        page.blank().paragraph(0, wording.say("compare.foot", command(here), command(there)));
         page.paragraph(0, wording.say("caution.foot"));
         return page.toString();
     }
@@ -65,29 +68,32 @@ public final class CompareText {
         return one.isBefore(other) ? one : other;
     }
 
-    private static String code(Comparison.Side side) {
-        return side.law().code().toLowerCase(Locale.ROOT);
+    private static String command(Comparison.Side side) {
+        String way = side.pathway().usual() ? "" : " --pathway " + side.pathway().slug();
+        return side.law().code().toLowerCase(Locale.ROOT) + way;
     }
 
     private String name(Comparison.Side side) {
-        return side.law().name() + ", " + side.pathway().name().substring(0, 1).toLowerCase(Locale.ROOT)
-                + side.pathway().name().substring(1);
+        return side.law().name() + ", " + Prose.lowerFirst(side.pathway().name());
+    }
+
+    private List<String> notInForce(Comparison.Side side) {
+        return LawGuide.notInForce(side.pathway(), comparison.asOf(), wording).map(said -> page.wrap(said, column)).orElse(List.of());
     }
 
     private void topic(String key, List<String> here, List<String> there) {
-        if (here.isEmpty() && there.isEmpty()) {
-            return;
+        if (!here.isEmpty() || !there.isEmpty()) {
+            page.blank().heading(wording.say(key));
+            columns(cell(here, key), cell(there, key), false);
         }
-        page.blank().heading(wording.say(key));
-        List<String> left = cell(here);
-        List<String> right = cell(there);
-        columns(left, right, left, right);
     }
 
     /** Nothing in one of two columns is said, so that it does not look forgotten. */
-    private List<String> cell(List<String> items) {
+    private List<String> cell(List<String> items, String key) {
         List<String> lines = new ArrayList<>();
-        for (String item : items.isEmpty() ? List.of(wording.say("compare.nothing")) : items) {
+        boolean ofAll = comparison.here().lines() == null || key.equals(AGES) || key.equals(NOT_ASKED);
+        String nothing = wording.say(ofAll ? "compare.nothing" : "compare.nothing.child");
+        for (String item : items.isEmpty() ? List.of(nothing) : items) {
             List<String> wrapped = page.wrap(item, column - 2);
             for (int i = 0; i < wrapped.size(); i++) {
                 lines.add((i == 0 ? "- " : "  ") + wrapped.get(i));
@@ -96,11 +102,12 @@ public final class CompareText {
         return lines;
     }
 
-    private void columns(List<String> left, List<String> right, List<String> leftPlain, List<String> rightPlain) {
-        for (int i = 0; i < Math.max(leftPlain.size(), rightPlain.size()); i++) {
+    private void columns(List<String> left, List<String> right, boolean bold) {
+        for (int i = 0; i < Math.max(left.size(), right.size()); i++) {
             String l = i < left.size() ? left.get(i) : "";
-            int width = i < leftPlain.size() ? Width.of(leftPlain.get(i)) : 0;
-            page.line(l + " ".repeat(Math.max(GAP, column + GAP - width)) + (i < right.size() ? right.get(i) : ""));
+            String r = i < right.size() ? right.get(i) : "";
+            String space = " ".repeat(Math.max(GAP, column + GAP - Width.of(l)));
+            page.line((bold ? style.bold(l) : l) + space + (bold ? style.bold(r) : r));
         }
     }
 
@@ -119,10 +126,11 @@ public final class CompareText {
 
     private String duty(Comparison.Side side, Requirement asked) {
         List<String> said = new ArrayList<>();
-        said.add(asked.title() + '.');
         boolean amount = asked.kind() == RequirementKind.TIME || asked.kind() == RequirementKind.SUBJECTS;
-        if (amount && asked.shows() != null) {
-            said.add(ended(new EvidenceWords(wording, side.law(), side.pathway()).of(asked.shows())));
+        boolean told = amount && asked.shows() != null;
+        said.add(asked.title() + (told ? ':' : '.'));
+        if (told) {
+            said.add(Prose.ended(new EvidenceWords(wording, side.law(), side.pathway()).of(asked.shows())));
         }
         if (side.lines() != null) {
             List<Line> lines = side.lines().stream().filter(line -> line.isOf(asked)).toList();
@@ -130,7 +138,7 @@ public final class CompareText {
             lines.stream().filter(line -> line.finding().year().equals(first)).map(this::when)
                     .filter(when -> !when.isEmpty()).distinct().forEach(said::add);
         } else if (!amount) {
-            said.add(ended(new Duty(wording, side.law()).inShort(asked, side.pathway())));
+            said.add(Prose.ended(new Duty(wording, side.law()).inShort(asked, side.pathway())));
         }
         if (asked.basis().weakerThan(Basis.AGENCY)) {
             said.add(wording.say("compare.basis." + asked.basis().name().toLowerCase(Locale.ROOT)));
@@ -138,15 +146,11 @@ public final class CompareText {
         return String.join(" ", said);
     }
 
-    private static String ended(String sentence) {
-        return sentence.endsWith(".") || sentence.endsWith("?") ? sentence : sentence + '.';
-    }
-
     private String when(Line line) {
         if (line.finding().due() != null) {
-            return ended(wording.date(line.finding().due()));
+            return Prose.ended(wording.date(line.finding().due()));
         }
-        return line.finding().dueNote() == null || line.finding().dueNote().isEmpty() ? "" : ended(line.finding().dueNote());
+        return line.finding().dueNote() == null || line.finding().dueNote().isEmpty() ? "" : Prose.ended(line.finding().dueNote());
     }
 
     private void move(Comparison.Move move) {
@@ -156,7 +160,7 @@ public final class CompareText {
         lines("compare.move.ends", here, move, move.ends());
         lines("compare.move.file", there, move, move.toFile());
         page.blank().heading(wording.say("compare.move.keep"));
-        page.paragraph(0, wording.say("compare.move.keep.about"));
+        page.paragraph(0, wording.say(move.keep().isEmpty() ? "compare.move.keep.none" : "compare.move.keep.about"));
         for (Comparison.Kept kept : move.keep()) {
             List<String> said = new ArrayList<>(List.of(kept.asked().title() + '.'));
             if (kept.asked().keepFor() != null) {
@@ -183,10 +187,10 @@ public final class CompareText {
             said.add(when(line));
             boolean ends = key.equals("compare.move.ends");
             if (!ends && line.finding().status() == Status.UNCLEAR && !line.finding().why().isEmpty()) {
-                said.add(ended(line.finding().why().get(0)));
+                said.add(Prose.ended(line.finding().why().get(0)));
             }
             if (!ends && line.finding().next() != null) {
-                said.add(ended(line.finding().next()));
+                said.add(Prose.ended(line.finding().next()));
             }
             said.removeIf(String::isEmpty);
             page.hanging(2, "- ", String.join(" ", said.stream().distinct().toList()));

@@ -2,9 +2,10 @@ package org.hearthrule.checklist;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.hearthrule.law.Evidence;
@@ -25,7 +26,7 @@ public record Comparison(LocalDate asOf, Side here, Side there, Move move) {
     /**
      * One law, on one of its pathways.
      *
-     * @param asked  what it asks on the day, in the order of its file
+     * @param asked  what it asks on the day, in the order of its file; of a child only what it owes
      * @param lines  the same as lines for one child; null when no child was named: then {@code asked} says it all
      */
     public record Side(Profile law, Pathway pathway, List<Requirement> asked, List<Line> lines) {
@@ -51,25 +52,29 @@ public record Comparison(LocalDate asOf, Side here, Side there, Move move) {
     /**
      * A family that moves.
      *
-     * @param owed   still owed where it lived, by the day of the move
-     * @param ends   would have fallen due there later
-     * @param toFile what the new place asks, by day
+     * @param owed   still owed where it lived, by the day of the move; sorted by day
+     * @param ends   would have fallen due there later; sorted by day
+     * @param toFile what the new place asks; sorted by day, what has none last
      * @param keep   what is worth keeping
      */
     public record Move(LocalDate day, List<Line> owed, List<Line> ends, List<Line> toFile, List<Kept> keep) {
+
+        private static final Comparator<Line> BY_DAY = Comparator.comparing(line -> line.finding().due(),
+                Comparator.nullsLast(Comparator.naturalOrder()));
 
         /**
          * @param stayed lines for a child who stays, on the day of the move
          * @param moved  lines for one who moves on that day, of both places
          */
         public static Move of(LocalDate day, Side here, Side there, Checklist stayed, Checklist moved) {
-            List<Line> owed = moved.lines().stream().filter(line -> isOf(line, here) && matters(line)).toList();
+            List<Line> owed = moved.lines().stream().filter(line -> isOf(line, here) && matters(line)).sorted(BY_DAY).toList();
             Set<String> stillThere = new TreeSet<>(owed.stream().map(Line::id).toList());
             List<Line> ends = stayed.lines().stream().filter(line -> isOf(line, here) && matters(line)
-                    && comesAnew(line.asked().kind()) && !stillThere.contains(line.id()) && line.finding().status() != Status.LATE).toList();
+                    && comesAnew(line.asked().kind()) && !stillThere.contains(line.id()) && line.finding().status() != Status.LATE)
+                    .sorted(BY_DAY).toList();
             List<Line> toFile = moved.lines().stream().filter(line -> isOf(line, there) && matters(line)
-                    && line.asked().kind() != RequirementKind.STANDARD).toList();
-            return new Move(day, owed, ends, toFile, Kept.of(here, there));
+                    && line.asked().kind() != RequirementKind.STANDARD).sorted(BY_DAY).toList();
+            return new Move(day, owed, ends, toFile, Kept.of(here, there, day));
         }
 
         /** What is so all the time has no day on which it would have come. */
@@ -97,59 +102,55 @@ public record Comparison(LocalDate asOf, Side here, Side there, Move move) {
      */
     public record Kept(Requirement asked, Requirement alsoThere) {
 
-        /** Records and results of the old place, and whatever the new place asks for by the same name. */
-        static List<Kept> of(Side here, Side there) {
-            Map<Requirement, Requirement> kept = new LinkedHashMap<>();
-            for (Requirement asked : here.pathway().asks()) {
-                if (!asked.validity().announced() && (asked.keepFor() != null || leavesPaper(asked.kind()))) {
-                    Requirement also = there.pathway().asks().stream().filter(other -> other.kind() == asked.kind()
-                            && !java.util.Collections.disjoint(names(asked.shows()), names(other.shows()))).findFirst().orElse(null);
-                    boolean ofTheYears = asked.kind() == RequirementKind.RECORD || asked.kind() == RequirementKind.ASSESS;
-                    if (asked.keepFor() != null || also != null || ofTheYears) {
-                        kept.put(asked, also);
-                    }
+        /** Records and results of the old place, and whatever the new place asks for by the same name on that day. */
+        static List<Kept> of(Side here, Side there, LocalDate day) {
+            List<Kept> kept = new ArrayList<>();
+            Set<Set<String>> named = new HashSet<>();
+            for (Requirement asked : inForce(here, day)) {
+                boolean ofTheYears = asked.kind() == RequirementKind.RECORD || asked.kind() == RequirementKind.ASSESS;
+                Requirement also = ofTheYears || leavesPaper(asked.kind()) ? alike(asked, there, day) : null;
+                Set<String> names = names(asked.shows());
+                // two duties that one test shows are one thing to keep
+                boolean anew = names.isEmpty() || named.add(names);
+                if (asked.keepFor() != null || anew && (also != null || ofTheYears)) {
+                    kept.add(new Kept(asked, also));
                 }
             }
-            return kept.entrySet().stream().map(entry -> new Kept(entry.getKey(), entry.getValue())).toList();
+            return List.copyOf(kept);
+        }
+
+        private static List<Requirement> inForce(Side side, LocalDate day) {
+            return side.pathway().asks().stream().filter(asked -> asked.validity().inForceOn(day)).toList();
+        }
+
+        private static Requirement alike(Requirement asked, Side there, LocalDate day) {
+            return inForce(there, day).stream().filter(other -> other.kind() == asked.kind()
+                    && !Collections.disjoint(names(asked.shows()), names(other.shows()))).findFirst().orElse(null);
         }
 
         private static boolean leavesPaper(RequirementKind kind) {
-            return switch (kind) {
-                case RECORD, ASSESS, HEALTH, QUALIFY -> true;
-                default -> false;
-            };
+            return kind == RequirementKind.HEALTH || kind == RequirementKind.QUALIFY;
         }
 
         /** What shows it, by the names a record book uses; kinds of records without a name stand for themselves. */
         private static Set<String> names(Evidence evidence) {
             Set<String> names = new TreeSet<>();
-            if (evidence != null) {
-                add(evidence, names);
+            for (Evidence leaf : Evidence.leaves(evidence, Evidence.class)) {
+                if (leaf instanceof Evidence.Document document) {
+                    names.add(document.kind());
+                } else if (leaf instanceof Evidence.HealthPaper health) {
+                    names.addAll(health.kinds());
+                } else if (leaf instanceof Evidence.Credential credential) {
+                    names.addAll(credential.kinds());
+                } else if (leaf instanceof Evidence.Test test) {
+                    names.add(test.method());
+                } else if (leaf instanceof Evidence.Evaluation evaluation) {
+                    names.add(evaluation.method());
+                } else if (leaf instanceof Evidence.Log || leaf instanceof Evidence.Samples || leaf instanceof Evidence.Readings) {
+                    names.add(leaf.getClass().getSimpleName());
+                }
             }
             return names;
-        }
-
-        private static void add(Evidence evidence, Set<String> names) {
-            if (evidence instanceof Evidence.AnyOf any) {
-                any.parts().forEach(part -> add(part, names));
-            } else if (evidence instanceof Evidence.AllOf all) {
-                all.parts().forEach(part -> add(part, names));
-            } else if (evidence instanceof Evidence.Option option) {
-                add(option.part(), names);
-            } else if (evidence instanceof Evidence.Document document) {
-                names.add(document.kind());
-            } else if (evidence instanceof Evidence.HealthPaper health) {
-                names.addAll(health.kinds());
-            } else if (evidence instanceof Evidence.Credential credential) {
-                names.addAll(credential.kinds());
-            } else if (evidence instanceof Evidence.Test test) {
-                names.add(test.method());
-            } else if (evidence instanceof Evidence.Evaluation evaluation) {
-                names.add(evaluation.method());
-            } else if (evidence instanceof Evidence.Log || evidence instanceof Evidence.Samples
-                    || evidence instanceof Evidence.Readings) {
-                names.add(evidence.getClass().getSimpleName());
-            }
         }
     }
 }

@@ -25,17 +25,23 @@ final class DueWords {
         this.conditions = new ConditionWords(wording, profile, pathway);
     }
 
-    /** @return a sentence: {@code Due by June 30.}, or the law's own words where it names no day */
+    /** @return a sentence: {@code Due by June 30.}, {@code If …: by June 30.}, or the law's own words where it names no day */
     String sentence(Due due) {
-        if (due instanceof Due.None none && none.note() != null) {
-            return none.note().endsWith(".") ? none.note() : none.note() + '.';
+        String words = of(due);
+        boolean ownWords = !words.isEmpty() && Character.isUpperCase(words.charAt(0));
+        return ownWords || startsWithCase(due) ? Prose.ended(Prose.upperFirst(words)) : wording.say("law.asks.due", words);
+    }
+
+    private boolean startsWithCase(Due due) {
+        if (due instanceof Due.Remarked remarked) {
+            return startsWithCase(remarked.due());
         }
-        return wording.say("law.asks.due", of(due));
+        return due instanceof Due.Cases cases && !conditions.of(cases.cases().get(0).when()).isEmpty();
     }
 
     String of(Due due) {
         if (due instanceof Due.None none) {
-            return none.note() == null ? wording.say("due.none") : unended(none.note());
+            return none.note() == null ? wording.say("due.none") : Prose.unended(none.note());
         }
         if (due instanceof Due.YearEnd) {
             return wording.say("due.year-end");
@@ -110,11 +116,7 @@ final class DueWords {
         if (remarked.practice() != null) {
             text.append(wording.say("due.practice", of(remarked.practice())));
         }
-        return remarked.note() == null ? text.toString() : text.append(" (").append(unended(remarked.note())).append(')').toString();
-    }
-
-    private static String unended(String note) {
-        return note.endsWith(".") ? note.substring(0, note.length() - 1) : note;
+        return remarked.note() == null ? text.toString() : text.append(" (").append(Prose.unended(remarked.note())).append(')').toString();
     }
 
     private List<String> all(List<Due> parts) {

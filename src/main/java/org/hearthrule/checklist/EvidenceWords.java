@@ -156,6 +156,9 @@ final class EvidenceWords {
         List<String> may = subjects.items().stream().filter(SubjectItem::may).map(SubjectItem::name).toList();
         String interval = subjects.interval().name().toLowerCase(Locale.ROOT).replace('_', '-');
         String span = subjects.span() == null ? "" : wording.say("evidence.subjects.span", subjects.span().words());
+        if (owed.isEmpty()) {
+            return wording.say("evidence.subjects.only-may", wording.and(may)) + span;
+        }
         return wording.and(owed) + wording.say("evidence.subjects." + interval) + span
                 + (may.isEmpty() ? "" : wording.say("evidence.subjects.may", wording.and(may)));
     }

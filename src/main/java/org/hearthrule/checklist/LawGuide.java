@@ -2,7 +2,9 @@ package org.hearthrule.checklist;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Locale;
 import org.hearthrule.law.Due;
 import org.hearthrule.law.Pathway;
@@ -58,6 +60,22 @@ public final class LawGuide {
         return page.toString();
     }
 
+    /** @return a sentence when the way is not open on that day */
+    static Optional<String> notInForce(Pathway way, LocalDate day, Wording wording) {
+        if (way.validity().inForceOn(day)) {
+            return Optional.empty();
+        }
+        LocalDate from = way.validity().from();
+        LocalDate until = way.validity().until();
+        if (until != null && until.isBefore(day)) {
+            return Optional.of(wording.say("law.way.over", wording.date(until)));
+        }
+        if (way.validity().announced()) {
+            return Optional.of(from == null ? wording.say("law.way.announced") : wording.say("law.way.announced-from", wording.date(from)));
+        }
+        return Optional.of(wording.say("law.way.not-yet", wording.date(from)));
+    }
+
     private void ways() {
         List<Pathway> ways = profile.pathways().stream().filter(way -> way.validity().inForceOn(asOf)).toList();
         if (ways.isEmpty()) {
@@ -77,6 +95,7 @@ public final class LawGuide {
         if (pathway.instructor() != null) {
             facts.add(wording.say("law.pathway.instructor", pathway.instructor()));
         }
+        notInForce(pathway, asOf, wording).ifPresent(said -> page.paragraph(0, said));
         page.paragraph(0, String.join(" ", facts));
         int special = 0;
         Topic shown = null;
@@ -153,25 +172,26 @@ public final class LawGuide {
     }
 
     private void notices() {
-        List<String> said = new ArrayList<>();
-        for (Profile.Announced coming : profile.announced()) {
-            said.add(coming.from() == null ? wording.say("law.announced.unknown", coming.what())
-                    : wording.say("law.announced.from", wording.date(coming.from()), coming.what()));
-        }
-        for (Pathway way : profile.pathways()) {
-            for (Requirement asked : way.asks()) {
-                if (!asked.validity().announced() && asked.validity().from() != null && asked.validity().from().isAfter(asOf)) {
-                    said.add(wording.say("law.announced.from", wording.date(asked.validity().from()), asked.title() + '.'));
-                }
-            }
-        }
-        if (!said.isEmpty()) {
-            page.blank().heading(wording.say("law.announced"));
-            said.stream().distinct().forEach(one -> page.hanging(2, "- ", one));
-        }
+        List<Requirement> later = profile.pathways().stream().flatMap(way -> way.asks().stream())
+                .filter(asked -> !asked.validity().announced() && asked.validity().from() != null
+                        && asked.validity().from().isAfter(asOf))
+                .sorted(Comparator.comparing(asked -> asked.validity().from())).toList();
+        notices("law.guide.later", later.stream().map(asked -> from(asked.validity().from(), asked.title() + '.')).toList());
+        notices("law.announced", profile.announced().stream().map(coming -> from(coming.from(), coming.what())).toList());
         int open = Reading.of(profile).doubts();
         if (open > 0) {
             page.blank().paragraph(0, wording.count("law.guide.doubts", open));
         }
+    }
+
+    private void notices(String heading, List<String> notices) {
+        if (!notices.isEmpty()) {
+            page.blank().heading(wording.say(heading));
+            notices.stream().distinct().forEach(one -> page.hanging(2, "- ", one));
+        }
+    }
+
+    private String from(LocalDate day, String what) {
+        return day == null ? wording.say("law.announced.unknown", what) : wording.say("law.announced.from", wording.date(day), what);
     }
 }

@@ -11,7 +11,7 @@ import org.hearthrule.terms.Wording;
 /** Lists the laws there are: how many pathways and requirements each has, and how its requirements were read. */
 public final class LawList {
 
-    private static final int[] COLUMNS = {24, 5, 7, 6, 7, 6, 7, 11, 7};
+    private static final int[] COLUMNS = {25, 5, 7, 5, 7, 6, 7, 11, 7};
 
     private LawList() { }
 

@@ -156,7 +156,7 @@ public final class LawRegister {
     }
 
     private void line(String text) {
-        boolean second = text.isEmpty() && (out.length() == 0 || out.toString().endsWith("\n\n"));
+        boolean second = text.isEmpty() && (out.length() == 0 || out.lastIndexOf("\n\n") == out.length() - 2);
         if (!second) {
             out.append(text.strip()).append('\n');
         }

@@ -86,11 +86,7 @@ public final class LawText {
     }
 
     private String cites(List<Cite> cites) {
-        return '(' + unended(String.join(" ", sources.sentences(cites))) + ')';
-    }
-
-    private static String unended(String text) {
-        return text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
+        return '(' + Prose.unended(String.join(" ", sources.sentences(cites))) + ')';
     }
 
     private String year(SchoolYear year) {

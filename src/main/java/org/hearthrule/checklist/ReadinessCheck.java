@@ -71,7 +71,7 @@ public final class ReadinessCheck {
     private List<SubjectRow> subjects(List<Line> owed) {
         Map<String, SubjectItem> items = new LinkedHashMap<>();
         for (Line line : owed) {
-            leaves(line.asked().shows(), Evidence.Subjects.class).forEach(subjects ->
+            Evidence.leaves(line.asked().shows(), Evidence.Subjects.class).forEach(subjects ->
                     subjects.items().forEach(item -> items.putIfAbsent(item.name(), item)));
         }
         return items.values().stream().map(year::row).toList();
@@ -86,10 +86,10 @@ public final class ReadinessCheck {
     private List<String> evaluators(List<Line> tests) {
         Set<String> sentences = new LinkedHashSet<>();
         for (Line line : tests) {
-            for (Evidence.Evaluation evaluation : leaves(line.asked().shows(), Evidence.Evaluation.class)) {
+            for (Evidence.Evaluation evaluation : Evidence.leaves(line.asked().shows(), Evidence.Evaluation.class)) {
                 sentences.add(may(evaluation.method(), evaluation.by(), evaluation.notBy(), evaluation.consent()));
             }
-            for (Evidence.Test test : leaves(line.asked().shows(), Evidence.Test.class)) {
+            for (Evidence.Test test : Evidence.leaves(line.asked().shows(), Evidence.Test.class)) {
                 sentences.add(may(test.method(), test.givenBy(), test.notBy(), test.consent()));
             }
         }
@@ -110,20 +110,6 @@ public final class ReadinessCheck {
 
     private static List<String> slugs(List<String> slugs) {
         return slugs.stream().map(ConditionWords::slug).toList();
-    }
-
-    private static <T extends Evidence> List<T> leaves(Evidence evidence, Class<T> type) {
-        List<T> found = new ArrayList<>();
-        if (type.isInstance(evidence)) {
-            found.add(type.cast(evidence));
-        } else if (evidence instanceof Evidence.AllOf all) {
-            all.parts().forEach(part -> found.addAll(leaves(part, type)));
-        } else if (evidence instanceof Evidence.AnyOf any) {
-            any.parts().forEach(part -> found.addAll(leaves(part, type)));
-        } else if (evidence instanceof Evidence.Option option) {
-            found.addAll(leaves(option.part(), type));
-        }
-        return found;
     }
 
     /** Each next step once, in the order of the checklist, as far as it falls before the day; then the thin thirds. */

@@ -3,7 +3,6 @@ package org.hearthrule.checklist;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import org.hearthrule.rules.Finding;
 import org.hearthrule.rules.Status;
@@ -71,19 +70,15 @@ public final class TextWriter {
         }
         for (Checklist.Follows follows : checklist.follows()) {
             page.paragraph(2, wording.say("checklist.follows", follows.name(), follows.profile().name(),
-                    lowerFirst(follows.pathway().name())));
+                    Prose.lowerFirst(follows.pathway().name())));
+            LawGuide.notInForce(follows.pathway(), checklist.asOf(), wording).ifPresent(said -> page.paragraph(2, said));
         }
         for (Checklist.Followed followed : checklist.followed()) {
             page.paragraph(2, wording.say("checklist.followed", followed.name(), followed.profile().name(),
-                    lowerFirst(followed.pathway().name()), wording.date(followed.until())));
+                    Prose.lowerFirst(followed.pathway().name()), wording.date(followed.until())));
         }
         page.blank().paragraph(0, wording.say("caution")).blank();
         page.paragraph(0, summary());
-    }
-
-    private static String lowerFirst(String text) {
-        boolean word = text.length() > 1 && Character.isLowerCase(text.charAt(1));
-        return word ? text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1) : text;
     }
 
     private String summary() {
@@ -138,7 +133,7 @@ public final class TextWriter {
         right.add((late ? style.accent(word) : style.bold(word)) + found.get(0).substring(word.length()));
         right.addAll(found.subList(1, found.size()));
         if (finding.next() != null) {
-            right.addAll(page.wrap(wording.say("line.next", ended(finding.next())), columns));
+            right.addAll(page.wrap(wording.say("line.next", Prose.ended(finding.next())), columns));
         }
         String ids = String.join(", ", entry.ids().stream().map(this::shortId).toList());
         if (line.section() == Section.DONE) {
@@ -175,11 +170,11 @@ public final class TextWriter {
         List<String> sentences = new ArrayList<>();
         for (String why : finding.why()) {
             if (!why.equals(note) && (sentences.isEmpty() || line.section() != Section.DONE)) {
-                sentences.add(ended(why));
+                sentences.add(Prose.ended(why));
             }
         }
         if (finding.dueNote() != null && open) {
-            sentences.add(ended(finding.dueNote()));
+            sentences.add(Prose.ended(finding.dueNote()));
         }
         if (finding.opens() != null && finding.status() == Status.OPEN) {
             sentences.add(wording.say("line.opens", wording.date(finding.opens())));
@@ -188,11 +183,6 @@ public final class TextWriter {
             sentences.add(wording.say("line.theirs"));
         }
         return String.join(" ", sentences);
-    }
-
-    /** A sentence with its full stop. */
-    private static String ended(String sentence) {
-        return sentence.endsWith(".") || sentence.endsWith("?") || sentence.endsWith("!") ? sentence : sentence + '.';
     }
 
     private String source(Line line) {

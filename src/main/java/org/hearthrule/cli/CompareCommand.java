@@ -16,7 +16,7 @@ import org.hearthrule.law.Profile;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Placement;
-import org.hearthrule.records.YearLabel;
+import org.hearthrule.rules.ProgramYear;
 import org.hearthrule.rules.Status;
 import org.hearthrule.terms.Wording;
 import picocli.CommandLine.Model.CommandSpec;
@@ -82,6 +82,10 @@ final class CompareCommand implements Command {
                         null);
             }
         }
+        if (given.text("--moves") != null && given.text("--as-of") != null) {
+            given.problem(given.text("--as-of"), "TWO-DAYS", "--as-of beside --moves", "one of the two: with a move, both laws are"
+                    + " taken as they stand on its day", null);
+        }
         if (given.text("--born") != null && given.text("--grade") == null) {
             given.problem(given.text("--born"), "NO-GRADE", "--born without --grade", "--grade K or 1 to 12 beside it", null);
         }
@@ -103,9 +107,10 @@ final class CompareCommand implements Command {
 
         Comparison.Side side(Profile law, Pathway way, LocalDate from) throws BadInputException {
             Checklist checklist = judged(List.of(TypedBook.placement(law, way, from, null)));
+            String year = ProgramYear.holding(way.year(), asOf).label();
             List<Line> lines = new ArrayList<>();
             for (Line line : checklist.lines()) {
-                boolean over = line.finding().year() != null && line.finding().year().compareTo(YearLabel.of(asOf).toString()) < 0;
+                boolean over = line.asked() != null && line.finding().year().compareTo(year) < 0;
                 if (line.asked() != null && line.finding().status() != Status.NOT_DUE && !over) {
                     lines.add(line);
                 }
@@ -121,9 +126,7 @@ final class CompareCommand implements Command {
         }
 
         private Checklist judged(List<Placement> placements) throws BadInputException {
-            int years = YearLabel.of(asOf).first().getYear()
-                    - YearLabel.of(placements.get(0).from()).first().getYear();
-            Book book = TypedBook.of(born, Math.max(0, grade - Math.max(0, years)), placements, asOf, List.of());
+            Book book = TypedBook.of(born, grade, placements, asOf, List.of());
             return Checklist.of(Checkup.judge(book, profiles, asOf, given.problems()), book);
         }
     }

@@ -26,23 +26,29 @@ final class TypedBook {
     private TypedBook() { }
 
     /**
-     * The grade is that of the first year and rises by one each school year; only the year that runs gets a file, so
-     * that nothing seems to have been entered for earlier ones.
+     * Only one year gets a file, so that nothing seems to have been entered for earlier ones: that of the day, or that of
+     * the start when it is still to come.
      *
      * @param placements in order; the first says when home instruction starts
-     * @param grade      in the year of that start
+     * @param grade      in that year
      */
     static Book of(LocalDate born, int grade, List<Placement> placements, LocalDate asOf, List<BookEvent> events) {
-        LocalDate starts = placements.get(0).from();
+        YearLabel now = year(placements.get(0).from(), asOf);
         SortedMap<String, YearRecords> years = new TreeMap<>();
-        YearLabel first = YearLabel.of(starts);
-        YearLabel now = YearLabel.of(asOf.isAfter(starts) ? asOf : starts);
-        int gradeNow = Math.min(grade + now.first().getYear() - first.first().getYear(), Grades.LAST);
-        years.put(now.toString(), new YearRecords(now.toString(), Map.of(CHILD, Grades.name(gradeNow)),
+        years.put(now.toString(), new YearRecords(now.toString(), Map.of(CHILD, Grades.name(grade)),
                 YearRecords.Calendar.EMPTY, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), List.of()));
         return new Book(null, null, List.of(new Student(CHILD, Wording.english().say("deadlines.child"), born, null)),
                 List.of(), placements, events, List.of(), List.of(), years);
+    }
+
+    /** @return the grade on the day of a child whose grade in the year of the start is known: one more each year */
+    static int gradeOn(LocalDate asOf, LocalDate starts, int grade) {
+        return Math.min(grade + year(starts, asOf).start() - YearLabel.of(starts).start(), Grades.LAST);
+    }
+
+    private static YearLabel year(LocalDate starts, LocalDate asOf) {
+        return YearLabel.of(asOf.isAfter(starts) ? asOf : starts);
     }
 
     /** @param to last day, or null while it goes on; one that ended did so by a move */

@@ -1,6 +1,7 @@
 package org.hearthrule.law;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.hearthrule.terms.Grades;
@@ -11,6 +12,25 @@ import org.hearthrule.terms.Grades;
  * <p>Every node may carry a condition of its own ({@link Option}).
  */
 public sealed interface Evidence {
+
+    /** @return the single pieces of one kind, in order, whatever the conditions on them; none of nothing */
+    static <T extends Evidence> List<T> leaves(Evidence tree, Class<T> kind) {
+        List<T> found = new ArrayList<>();
+        addLeaves(tree, kind, found);
+        return found;
+    }
+
+    private static <T extends Evidence> void addLeaves(Evidence tree, Class<T> kind, List<T> found) {
+        if (tree instanceof AnyOf any) {
+            any.parts().forEach(part -> addLeaves(part, kind, found));
+        } else if (tree instanceof AllOf all) {
+            all.parts().forEach(part -> addLeaves(part, kind, found));
+        } else if (tree instanceof Option option) {
+            addLeaves(option.part(), kind, found);
+        } else if (kind.isInstance(tree)) {
+            found.add(kind.cast(tree));
+        }
+    }
 
     record AnyOf(List<Evidence> parts) implements Evidence { }
 

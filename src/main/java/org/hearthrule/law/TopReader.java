@@ -22,7 +22,6 @@ final class TopReader {
     private static final int NEWEST_FORMAT = 1;
     private static final int HIGHEST_FORMAT = 9_999;
     private static final int CODE_LENGTH = 5;
-    private static final String DOUBTS = "doubts";
     private static final List<String> ABOUT = List.of("child", "parent", "teacher", "family", "place");
 
     private final Scope scope;
@@ -56,7 +55,7 @@ final class TopReader {
         scope.pathways.addAll(PathwayReader.names(top, "pathways"));
         List<AttendanceAge> ages = AgeReader.required(top, scope);
         List<Pathway> pathways = pathways(top);
-        List<Profile.Doubt> doubts = doubts(top, pathways);
+        List<Profile.Doubt> doubts = new DoubtsReader(scope).read(top, pathways);
         List<Profile.Change> changes = changes(top);
         List<Profile.Announced> announced = announced(top);
         top.done();
@@ -181,8 +180,8 @@ final class TopReader {
         List<Pathway> list = new ArrayList<>(entries.size());
         Pathway usual = null;
         for (Mapping.Entry entry : entries) {
-            if (entry.key().text().equals(DOUBTS)) {
-                scope.error(entry.key().place(), ProfileFault.RESERVED_NAME, Say.code(DOUBTS), "another name", null);
+            if (entry.key().text().equals(DoubtsReader.DOUBTS)) {
+                scope.error(entry.key().place(), ProfileFault.RESERVED_NAME, Say.code(DoubtsReader.DOUBTS), "another name", null);
             }
             Pathway pathway = PathwayReader.read(entry, scope);
             if (pathway == null) {
@@ -203,72 +202,6 @@ final class TopReader {
                     "`usual: yes` in one pathway", null);
         }
         return List.copyOf(list);
-    }
-
-    private List<Profile.Doubt> doubts(Fields top, List<Pathway> pathways) {
-        Fields doubts = top.optionalFields("doubts", "the doubts").orElse(null);
-        if (doubts == null) {
-            return List.of();
-        }
-        List<String> known = localIds(pathways);
-        List<Profile.Doubt> list = new ArrayList<>();
-        for (Mapping.Entry entry : Forms.named(doubts, scope)) {
-            Fields doubt = Fields.of(entry.value(), scope.problems(), "the doubt");
-            String about = doubt.text("about", Forms.LONGEST_TEXT);
-            String ask = doubt.text("ask", Forms.LONGEST_TITLE);
-            List<String> on = new ArrayList<>();
-            List<String> ids = Forms.texts(doubt, "on", scope);
-            for (int i = 0; i < ids.size(); i++) {
-                if (!known.contains(ids.get(i))) {
-                    scope.unknown(Forms.place(doubt.optionalNode("on").orElse(null), i),
-                            ProfileFault.UNKNOWN_REQUIREMENT, "requirement", ids.get(i), known);
-                }
-                on.add(id(ids.get(i)));
-            }
-            Condition when = doubtCondition(doubt, ids, scope);
-            Validity validity = ValidityReader.read(doubt, false, scope);
-            List<Cite> differing = CiteReader.between(doubt, "the doubt", scope);
-            List<Cite> cites = differing.isEmpty() && doubt.has("cite") ? CiteReader.required(doubt, "the doubt", scope)
-                    : differing;
-            if (doubt.has("between") && doubt.has("cite")) {
-                scope.error(doubt.place("cite"), ProfileFault.MISPLACED_KEY, "`cite` beside `between`",
-                        "only one of the two", null);
-            }
-            doubt.done();
-            list.add(new Profile.Doubt(id(DOUBTS).concat("/").concat(entry.key().text()), about, ask,
-                    List.copyOf(on), when, cites, !differing.isEmpty(), validity));
-        }
-        return List.copyOf(list);
-    }
-
-    /** Conditions speak of the names of one pathway: that of the first duty the doubt touches. */
-    private static Condition doubtCondition(Fields doubt, List<String> on, Scope scope) {
-        if (!doubt.has("when")) {
-            return Condition.ALWAYS;
-        }
-        if (on.isEmpty()) {
-            scope.error(doubt.place("when"), ProfileFault.MISPLACED_KEY, "`when` without `on`",
-                    "the requirements it is about, under `on`", null);
-        }
-        scope.pathway = on.isEmpty() ? null : scope.readPathways.get(on.get(0).substring(0, Math.max(0, on.get(0).indexOf('/'))));
-        Condition when = ConditionReader.optional(doubt, "when", scope);
-        scope.pathway = null;
-        return when;
-    }
-
-    private String id(String rest) {
-        return scope.prefix.concat("/").concat(rest);
-    }
-
-    /** Ids of all requirements without the code of the jurisdiction. */
-    private List<String> localIds(List<Pathway> pathways) {
-        List<String> ids = new ArrayList<>();
-        for (Pathway pathway : pathways) {
-            for (Requirement requirement : pathway.asks()) {
-                ids.add(requirement.id().substring(scope.prefix.length() + 1));
-            }
-        }
-        return ids;
     }
 
     private List<Profile.Change> changes(Fields top) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.hearthrule.law.Due;
 import org.hearthrule.law.Evidence;
@@ -106,16 +107,8 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
 
     /** The grades over which time is added up, when it is. */
     private static Optional<Grades> over(Evidence evidence) {
-        if (evidence instanceof Evidence.AllOf all) {
-            return all.parts().stream().map(Claim::over).flatMap(Optional::stream).findFirst();
-        }
-        if (evidence instanceof Evidence.AnyOf any) {
-            return any.parts().stream().map(Claim::over).flatMap(Optional::stream).findFirst();
-        }
-        if (evidence instanceof Evidence.Option option) {
-            return over(option.part());
-        }
-        return evidence instanceof Evidence.Time time ? Optional.ofNullable(time.over()) : Optional.empty();
+        return Evidence.leaves(evidence, Evidence.Time.class).stream().map(Evidence.Time::over).filter(Objects::nonNull)
+                .findFirst();
     }
 
     /** Each claim is one of its own; the engine compares them, and by what they hold that would take long. */

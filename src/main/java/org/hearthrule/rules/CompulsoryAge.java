@@ -22,7 +22,17 @@ final class CompulsoryAge {
      * @param certain first day on which the law certainly binds
      * @param perhaps first day on which it may bind, or null
      */
-    private record Start(LocalDate certain, LocalDate perhaps) { }
+    private record Start(LocalDate certain, LocalDate perhaps) {
+
+        static Start between(LocalDate first, LocalDate certain) {
+            return new Start(certain, first.isBefore(certain) ? first : null);
+        }
+
+        /** @return the first day on which it binds, perhaps or certainly */
+        LocalDate first() {
+            return perhaps == null ? certain : perhaps;
+        }
+    }
 
     private final Situation situation;
     private final LocalDate born;
@@ -35,9 +45,10 @@ final class CompulsoryAge {
     /**
      * The entries that may be the one in force for the child: several when it hangs on what the book does not say.
      *
-     * @param open what the book leaves open, or null when there is but one entry
+     * @param open what the book leaves open, or null when nothing is
+     * @param sure whether one of them certainly holds; else there may be no rule for the child at all
      */
-    private record InForce(List<AttendanceAge> ages, Truth open) { }
+    private record InForce(List<AttendanceAge> ages, Truth open, boolean sure) { }
 
     /** @return the first day on which the law certainly binds the child; empty when that cannot be worked out */
     static Optional<LocalDate> begins(Situation situation) {
@@ -61,7 +72,8 @@ final class CompulsoryAge {
         CompulsoryAge child = new CompulsoryAge(situation);
         List<Truth> readings = inForce.ages().stream().map(child::boundBy).toList();
         boolean agree = readings.stream().allMatch(reading -> reading.value() == readings.get(0).value());
-        return agree ? readings.get(0) : inForce.open();
+        // where no rule may hold at all, only that the child is free is certain
+        return agree && (inForce.sure() || readings.get(0).isNo()) ? readings.get(0) : inForce.open();
     }
 
     private Truth boundBy(AttendanceAge age) {
@@ -101,6 +113,7 @@ final class CompulsoryAge {
         List<AttendanceAge> own = situation.pathway().attendance();
         List<AttendanceAge> perhaps = new ArrayList<>();
         Truth open = null;
+        boolean sure = false;
         for (AttendanceAge age : own.isEmpty() ? situation.profile().attendance() : own) {
             if (!age.validity().inForceOn(situation.lastDay())) {
                 continue;
@@ -110,11 +123,12 @@ final class CompulsoryAge {
                 perhaps.add(age);
             }
             if (holds.isYes()) {
+                sure = true;
                 break;
             }
             open = open == null && holds.isUnknown() ? holds : open;
         }
-        return new InForce(perhaps, perhaps.size() > 1 ? open : null);
+        return new InForce(perhaps, open, sure);
     }
 
     private Start start(Starts rule) {
@@ -132,11 +146,19 @@ final class CompulsoryAge {
             return bySchoolFirstDay(Ages.reached(born, first.age()), first.inclusive());
         }
         if (rule instanceof Starts.EarlierOf earlier) {
-            return earlier.parts().stream().map(this::start)
-                    .min(java.util.Comparator.comparing(Start::certain)).orElseThrow();
+            return earlier.parts().stream().map(this::start).reduce((one, other) ->
+                    Start.between(earlier(one.first(), other.first()), earlier(one.certain(), other.certain()))).orElseThrow();
         }
-        return ((Starts.LaterOf) rule).parts().stream().map(this::start)
-                .max(java.util.Comparator.comparing(Start::certain)).orElseThrow();
+        return ((Starts.LaterOf) rule).parts().stream().map(this::start).reduce((one, other) ->
+                Start.between(later(one.first(), other.first()), later(one.certain(), other.certain()))).orElseThrow();
+    }
+
+    private static LocalDate earlier(LocalDate one, LocalDate other) {
+        return one.isBefore(other) ? one : other;
+    }
+
+    private static LocalDate later(LocalDate one, LocalDate other) {
+        return one.isBefore(other) ? other : one;
     }
 
     private Start byDate(Starts.ByDate rule) {

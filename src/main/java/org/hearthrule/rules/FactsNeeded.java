@@ -16,7 +16,7 @@ final class FactsNeeded {
 
     static FactsNeeded by(Requirement requirement) {
         FactsNeeded needed = new FactsNeeded();
-        needed.add(requirement.shows());
+        Evidence.leaves(requirement.shows(), Evidence.class).forEach(leaf -> needed.types.addAll(leaf(leaf)));
         if (requirement.countsFrom() != null) {
             needed.types.add(RecordFact.Filed.class);
         }
@@ -29,18 +29,6 @@ final class FactsNeeded {
 
     List<RecordFact> of(ChildRecords records) {
         return records.ofAny(types);
-    }
-
-    private void add(Evidence evidence) {
-        if (evidence instanceof Evidence.AnyOf any) {
-            any.parts().forEach(this::add);
-        } else if (evidence instanceof Evidence.AllOf all) {
-            all.parts().forEach(this::add);
-        } else if (evidence instanceof Evidence.Option option) {
-            add(option.part());
-        } else {
-            types.addAll(leaf(evidence));
-        }
     }
 
     private static List<Class<? extends RecordFact>> leaf(Evidence leaf) {

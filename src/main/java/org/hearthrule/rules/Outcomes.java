@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.hearthrule.law.Condition;
 import org.hearthrule.law.Evidence;
-import org.hearthrule.law.Requirement;
 import org.hearthrule.records.YearRecords;
 import org.hearthrule.records.YearRecords.Evaluation;
 
@@ -36,7 +35,8 @@ final class Outcomes {
 
     private static Optional<Evaluation> last(Condition.Outcome rule, Situation situation, Situation then) {
         Set<String> methods = new HashSet<>();
-        situation.requirement(rule.requirement()).map(Requirement::shows).ifPresent(shows -> addMethods(shows, methods));
+        situation.requirement(rule.requirement()).ifPresent(asked ->
+                Evidence.leaves(asked.shows(), Evidence.Evaluation.class).forEach(one -> methods.add(one.method())));
         List<Evaluation> upToThen = situation.book().years().entrySet().stream()
                 .flatMap(year -> year.getValue().evaluations().stream()
                         .filter(evaluation -> counts(evaluation, methods, situation))
@@ -55,17 +55,5 @@ final class Outcomes {
         return evaluation.student().equals(situation.studentId())
                 && (evaluation.date() == null || !evaluation.date().isAfter(situation.today()))
                 && (methods.isEmpty() || methods.contains(evaluation.method()));
-    }
-
-    private static void addMethods(Evidence evidence, Set<String> methods) {
-        if (evidence instanceof Evidence.AnyOf any) {
-            any.parts().forEach(part -> addMethods(part, methods));
-        } else if (evidence instanceof Evidence.AllOf all) {
-            all.parts().forEach(part -> addMethods(part, methods));
-        } else if (evidence instanceof Evidence.Option option) {
-            addMethods(option.part(), methods);
-        } else if (evidence instanceof Evidence.Evaluation evaluation) {
-            methods.add(evaluation.method());
-        }
     }
 }

@@ -15,8 +15,7 @@ final class Pace {
 
     /** @return a sentence, or an empty text when there is nothing to go by */
     static String of(Claim claim) {
-        for (Evidence part : leaves(claim.requirement().shows())) {
-            Evidence.Time time = (Evidence.Time) part;
+        for (Evidence.Time time : Evidence.leaves(claim.requirement().shows(), Evidence.Time.class)) {
             String key = time.measure().name().toLowerCase(Locale.ROOT);
             if (claim.shown().counted().get(key) instanceof BigDecimal reached
                     && claim.shown().counted().get(key + "-asked") instanceof BigDecimal asked
@@ -25,20 +24,6 @@ final class Pace {
             }
         }
         return "";
-    }
-
-    private static java.util.List<Evidence> leaves(Evidence evidence) {
-        if (evidence instanceof Evidence.Time) {
-            return java.util.List.of(evidence);
-        }
-        if (evidence instanceof Evidence.Option option) {
-            return leaves(option.part());
-        }
-        if (evidence instanceof Evidence.AnyOf any) {
-            return any.parts().stream().flatMap(part -> leaves(part).stream()).toList();
-        }
-        return evidence instanceof Evidence.AllOf all
-                ? all.parts().stream().flatMap(part -> leaves(part).stream()).toList() : java.util.List.of();
     }
 
     private static String sentence(Claim claim, String unit, BigDecimal reached, BigDecimal asked) {

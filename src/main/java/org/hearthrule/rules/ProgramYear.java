@@ -24,7 +24,7 @@ public record ProgramYear(LocalDate start, LocalDate end) {
     }
 
     /** @return the school year of this kind that holds {@code day} */
-    static ProgramYear holding(SchoolYear shape, LocalDate day) {
+    public static ProgramYear holding(SchoolYear shape, LocalDate day) {
         LocalDate start = shape.from().atYear(day.getYear());
         if (start.isAfter(day)) {
             start = shape.from().atYear(day.getYear() - 1);

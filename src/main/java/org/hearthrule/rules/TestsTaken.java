@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hearthrule.law.Evidence;
-import org.hearthrule.law.Requirement;
 import org.hearthrule.records.YearRecords;
 import org.hearthrule.records.YearRecords.TestTaken;
 
@@ -36,7 +35,8 @@ final class TestsTaken {
     /** @return those with scores that are by a method of this requirement; all with scores when it has none */
     static List<TestTaken> of(String localId, Situation situation) {
         Set<String> methods = new HashSet<>();
-        situation.requirement(localId).map(Requirement::shows).ifPresent(shows -> addMethods(shows, methods));
+        situation.requirement(localId).ifPresent(asked ->
+                Evidence.leaves(asked.shows(), Evidence.Test.class).forEach(test -> methods.add(test.method())));
         return all(situation).stream().filter(test -> !test.scores().isEmpty()
                 && (methods.isEmpty() || methods.contains(test.method()))).toList();
     }
@@ -68,17 +68,5 @@ final class TestsTaken {
     static Optional<TestTaken> before(TestTaken test, Situation situation) {
         return all(situation).stream().filter(other -> other != test && !other.scores().isEmpty() && other.date() != null
                 && test.date() != null && other.date().isBefore(test.date())).reduce((first, second) -> second);
-    }
-
-    private static void addMethods(Evidence evidence, Set<String> methods) {
-        if (evidence instanceof Evidence.AnyOf any) {
-            any.parts().forEach(part -> addMethods(part, methods));
-        } else if (evidence instanceof Evidence.AllOf all) {
-            all.parts().forEach(part -> addMethods(part, methods));
-        } else if (evidence instanceof Evidence.Option option) {
-            addMethods(option.part(), methods);
-        } else if (evidence instanceof Evidence.Test test) {
-            methods.add(test.method());
-        }
     }
 }

@@ -90,4 +90,65 @@ class CompareCommandTest {
         assertThat(run.exit()).isEqualTo(Exit.BAD_INPUT);
         assertThat(run.err()).contains("BEFORE-START");
     }
+
+    /** The list of grades 1 to 6 (Cal. Educ. Code 51210) is not that of a child in kindergarten. */
+    @Test
+    void kindergartnerIsInKindergarten() {
+        String[] child = {"ca", "oh", "--born", "2020-08-01", "--as-of", "2026-11-25", "--grade"};
+
+        assertThat(compare(with(child, "K")).out()).doesNotContain("Subjects of grades 1 to 6");
+        assertThat(compare(with(child, "1")).out()).contains("Subjects of grades 1 to 6");
+    }
+
+    /** A tutor's year of 140 days (Ala. Code 16-28-5) is a calendar year: that of 2026 still runs in November. */
+    @Test
+    void lawThatCountsByCalendarYearsIsNotOver() {
+        Run run = compare("al", "oh", "--pathway-here", "private-tutor", "--born", "2016-03-02", "--grade", "5", "--as-of",
+                "2026-11-25");
+
+        assertThat(part(run, "TIME", "SUBJECTS")).contains("140 days of three hours", "December 31, 2026");
+    }
+
+    /** South Dakota asked for a test in grades 4, 8 and 11 until 2021 (SDCL 13-27-3 before SB 177). */
+    @Test
+    void whatTheNewPlaceNoLongerAsksIsNoReasonToKeepAnything() {
+        Run run = compare("ny", "sd", "--born", "2011-09-15", "--grade", "10", "--moves", "2026-09-20");
+
+        assertThat(part(run, "WORTH KEEPING", "More on each")).contains("Annual assessment.").doesNotContain("2021", "Adequate result");
+    }
+
+    @Test
+    void whatIsToBeSentIsInTheOrderOfItsDays() throws Exception {
+        JsonNode sent = new ObjectMapper().readTree(compare("oh", "vt", "--born", "2016-03-02", "--grade", "5", "--moves",
+                "2027-03-15", "--format", "json").out()).get("move").get("toFileThere");
+        List<String> days = new ArrayList<>();
+        sent.forEach(line -> days.add(line.get("due").isNull() ? "9" : line.get("due").asText()));
+
+        assertThat(days).hasSizeGreaterThan(3).isSorted();
+    }
+
+    @Test
+    void nothingInAColumnIsSaidOfTheChildWhoWasNamed() {
+        assertThat(part(compare("oh", "vt"), "TIME", "SUBJECTS")).contains("nothing that was read");
+        assertThat(part(compare(MOVE), "WHO TEACHES", "NOT ASKED")).contains("nothing found for this child")
+                .doesNotContain("nothing that was read");
+        assertThat(oneLine(compare("oh", "vt", "--born", "2016-03-02", "--grade", "5", "--moves", "2027-03-15").out()))
+                .doesNotContain("These above all");
+    }
+
+    @Test
+    void longNamesOfWaysStayInTheirColumns() {
+        assertThat(compare("sc", "ia").out().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void aDayBesideThatOfTheMoveIsRefused() {
+        assertThat(compare(with(MOVE, "--as-of", "2026-11-25")).err()).contains("TWO-DAYS");
+    }
+
+    private static String[] with(String[] args, String... more) {
+        List<String> all = new ArrayList<>(List.of(args));
+        all.addAll(List.of(more));
+        return all.toArray(String[]::new);
+    }
 }

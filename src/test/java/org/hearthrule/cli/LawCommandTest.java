@@ -65,6 +65,37 @@ class LawCommandTest {
         assertThat(law("us-xx", "--pathway", "private-tuter").err()).contains("private-tutor");
     }
 
+    /** Public Act 26-37 is known from restatements only; nobody may be led to take its way. */
+    @Test
+    void saysThatAWayIsNotOpenYet() {
+        String way = "parent-managed-learning";
+        String notYet = "This way is announced, from July 1, 2027 on, and not in force.";
+
+        assertThat(oneLine(Run.of("law", "ct", "--pathway", way))).contains(notYet);
+        assertThat(Run.of("compare", "ct", "oh", "--pathway-here", way).out()).contains("This way is announced, from");
+        assertThat(oneLine(Run.of("deadlines", "ct", "--pathway", way, "--born", "2016-03-02", "--grade", "5", "--starts",
+                "2026-08-24"))).contains(notYet);
+    }
+
+    /** Fla. Stat. 1002.395(7)(b), as amended in 2023. */
+    @Test
+    void saysThatAWayWasNotOpenYet() {
+        String notYet = "This way is not open on this day: its law begins on July 1, 2023.";
+
+        assertThat(oneLine(Run.of("law", "fl", "--pathway", "personalized-education-program", "--as-of", "2023-06-30"))).contains(notYet);
+        assertThat(oneLine(Run.of("law", "fl", "--pathway", "personalized-education-program", "--as-of", "2023-07-01")))
+                .doesNotContain("This way is");
+    }
+
+    /** Mo. Rev. Stat. 167.042 as of August 28, 2025 was enacted, not announced; only later than the day looked at. */
+    @Test
+    void whatBeginsLaterIsNotCalledAnnounced() {
+        String law = oneLine(Run.of("law", "mo", "--as-of", "2019-01-01"));
+        String later = law.substring(law.indexOf("WHAT BEGINS AFTER THIS DAY"), law.indexOf("WHAT IS ANNOUNCED, NOT IN FORCE"));
+
+        assertThat(later).contains("From August 28, 2025: Letter to be dropped from the rolls.");
+    }
+
     @Test
     void understandsNamesAndSuggestsTheNearest() {
         assertThat(law("Example").exit()).isZero();
@@ -99,6 +130,8 @@ class LawCommandTest {
     void listsTheLawsAsATable() {
         assertThat(law("--list").out().lines().filter(line -> line.startsWith("xx  Example"))).hasSize(1);
         assertThat(law().out()).isEqualTo(law("--list").out());
+        assertThat(Run.of("law", "--list").out().lines().filter(line -> line.contains(" 20")).map(String::length))
+                .as("long names push no column aside").containsOnly(80);
     }
 
     private static String oneLine(Run run) {

@@ -133,6 +133,33 @@ class CompulsoryAgeTest {
                 .line("paper", "2026-11-25").status()).isEqualTo(Status.OPEN);
     }
 
+    /** One entry alone, of which nobody can say whether it holds: it must not pass for certain. */
+    @ParameterizedTest
+    @CsvSource({"2016-05-05, UNCLEAR", "2022-05-05, NOT_DUE"})
+    void entryThatMayNotHoldBindsNobodyForCertain(String born, Status expected) {
+        String ages = "when: {place: [Port Alder]}, starts: {age: 6, on: birthday, mid-year: owed}, ends: {age: 18, on: birthday}";
+        Kit kit = Kit.law(PAPER).ages(ages).child("\"born\": \"" + born + "\"").placed("\"from\": \"2020-08-26\"");
+
+        assertThat(kit.line("paper", "2026-11-25").status()).isEqualTo(expected);
+    }
+
+    /** 6 on March 2, 2027, which may bind at once; 7 by September 1 would bind from July 1, 2028 only. */
+    @Test
+    void doubtAboutOneOfTwoStartsIsNotLost() {
+        String ages = "starts: {earlier-of: [{age: 7, by: \"03-01\"}, {age: 6, on: birthday, mid-year: unclear}]}, ends: {age: 18, on: birthday}";
+        Kit kit = Kit.law(PAPER).ages(ages).child("\"born\": \"2021-03-02\"");
+        assertThat(kit.line("paper", "2026-11-25").status()).isEqualTo(Status.UNCLEAR);
+
+        // the later of two starts may be March 2, 2027 when the other has come by then
+        String later = "starts: {later-of: [{age: 5, on: birthday, mid-year: owed}, {age: 6, on: birthday, mid-year: unclear}]}, ends: {age: 18, on: birthday}";
+        assertThat(Kit.law(PAPER).ages(later).child("\"born\": \"2021-03-02\"").line("paper", "2026-11-25").status())
+                .isEqualTo(Status.UNCLEAR);
+        // both may begin within the year, and the one that is certain first hid the doubt about the other
+        String both = "starts: {earlier-of: [{age: 6, by: \"09-01\"}, {age: 6, by: \"01-01\", mid-year: unclear}]}, ends: {age: 18, on: birthday}";
+        assertThat(Kit.law(PAPER).ages(both).child("\"born\": \"2021-03-02\"").line("paper", "2026-11-25").status())
+                .isEqualTo(Status.UNCLEAR);
+    }
+
     /** Kindergarten put off by a paper: 6 instead of 5, while the paper is sent. */
     @ParameterizedTest
     @CsvSource({"true, NOT_DUE", "false, OPEN"})

@@ -228,4 +228,16 @@ class ConditionsTest {
                 .placed("\"from\": \"2026-08-26\"");
         assertThat(kit.line("letter", "2026-11-25").status()).isEqualTo(expected);
     }
+
+    /** A paper that is dated ahead has not been sent yet, and puts nothing off. */
+    @ParameterizedTest
+    @CsvSource({"2026-08-20, NOT_DUE", "2027-02-01, OPEN"})
+    void paperOfATimeToComeWasNotSent(String sent, Status expected) {
+        Kit kit = Kit.law("put-off: {kind: file, title: Put-off, ages: any, next: Send it., cite: \"code (D)\"}\n"
+                + "paper: {kind: file, title: Paper, when: {not: {history: {of: put-off, was: met, years-ago: 0}}}, "
+                + "due: {by: \"06-30\"}, next: Send it., cite: \"code (C)\"}")
+                .year("2026-27", "\"filings\": [{\"paper\": \"put-off\", \"sent\": \"" + sent + "\"}]");
+
+        assertThat(kit.line("paper", "2026-11-25").status()).isEqualTo(expected);
+    }
 }
