@@ -107,7 +107,7 @@ final class DueWords {
     private String remarked(Due.Remarked remarked) {
         StringBuilder text = new StringBuilder(of(remarked.due()));
         if (remarked.opens() != null) {
-            String opens = remarked.opens() instanceof Due.By by ? days(by.dates()) + of(by.year()) : of(remarked.opens());
+            String opens = remarked.opens() instanceof Due.By by ? days(by.dates()) + of(by.year()) : earliest(remarked.opens());
             text.append(wording.say("due.opens", opens));
         }
         if (remarked.advisory() != null) {
@@ -145,7 +145,16 @@ final class DueWords {
         if (after.around() != null) {
             words += wording.say("due.after.around", after.around().words());
         }
-        return after.notBefore() == null ? words : words + wording.say("due.not-before", of(after.notBefore()));
+        return after.notBefore() == null ? words : words + wording.say("due.not-before", earliest(after.notBefore()));
+    }
+
+    /** A day from which something may be done, not one by which it must be. */
+    private String earliest(Due due) {
+        if (due instanceof Due.After after && after.span().amount() > 0) {
+            String event = after.event() != null ? after.event().words() : wording.say("due.birthday", after.age());
+            return wording.say("due.earliest", span(after.span()), event);
+        }
+        return of(due);
     }
 
     private String before(Due.Before before) {

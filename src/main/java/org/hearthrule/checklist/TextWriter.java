@@ -85,16 +85,23 @@ public final class TextWriter {
         if (checklist.lines().isEmpty()) {
             return wording.say("checklist.nothing");
         }
-        int late = checklist.lines(Section.LATE).size();
-        String first = late == 0 ? wording.say("checklist.none-late" + ofBook(Section.LATE)) : wording.count("checklist.late" + ofBook(Section.LATE), late);
-        return checklist.lines().stream()
-                .filter(line -> line.finding().status() == Status.OPEN && line.finding().due() != null
-                        && !line.finding().theirs() && !line.finding().due().isBefore(checklist.asOf()))
-                .min(Line.ORDER)
-                .map(line -> first + ' ' + wording.say("checklist.next-date", wording.date(line.finding().due()),
-                        wording.distance(line.finding().due(), checklist.asOf()), title(line.finding(),
-                        line.finding().studentName() == null ? List.of() : List.of(line.finding().studentName()))))
-                .orElse(first);
+        int late = TextEntry.of(checklist.lines(Section.LATE)).size();
+        String first = late == 0 ? wording.say("checklist.none-late" + ofBook(Section.LATE))
+                : wording.count("checklist.late" + ofBook(Section.LATE), late);
+        return TextEntry.of(checklist.lines().stream().filter(this::toCome).sorted(Line.ORDER).toList()).stream().findFirst()
+                .map(entry -> first + ' ' + next(entry)).orElse(first);
+    }
+
+    private boolean toCome(Line line) {
+        Finding finding = line.finding();
+        return finding.status() == Status.OPEN && finding.due() != null && !finding.theirs()
+                && !finding.due().isBefore(checklist.asOf());
+    }
+
+    private String next(TextEntry entry) {
+        Finding finding = entry.line().finding();
+        return wording.say("checklist.next-date", wording.date(finding.due()),
+                wording.distance(finding.due(), checklist.asOf()), title(finding, entry.names()));
     }
 
     private void entry(TextEntry entry) {

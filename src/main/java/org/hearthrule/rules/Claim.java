@@ -165,12 +165,17 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
 
     /**
      * @return true when the day is one that a statute, regulation or decision sets: only such a day can be missed. Where
-     *     a list of subjects or a record has no day of its own, the year's end is only the usual one
+     *     a list of subjects or a record has no day of its own, the year's end is only the usual one; so it is where no
+     *     law says when the year ends and the family has not noted its own last day
      */
     public boolean isLaw() {
-        boolean usualDay = requirement.due() instanceof Due.YearEnd
-                && (requirement.kind() == RequirementKind.SUBJECTS || requirement.kind() == RequirementKind.RECORD);
-        return requirement.binding().law() && !usualDay;
+        return requirement.binding().law() && !isUsualDay();
+    }
+
+    /** @return true when the day is no more than the usual end of the year */
+    boolean isUsualDay() {
+        return requirement.due() instanceof Due.YearEnd && (requirement.kind() == RequirementKind.SUBJECTS
+                || requirement.kind() == RequirementKind.RECORD || !situation.yearEndIsKnown());
     }
 
     /** @return true when the pathway asks for something else of its own first that the records do not show */

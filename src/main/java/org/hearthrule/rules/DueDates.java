@@ -43,7 +43,7 @@ final class DueDates {
             return DueDate.undated(none.note() == null ? Say.it("due.none") : none.note());
         }
         if (due instanceof Due.YearEnd) {
-            return DueDate.on(situation.year().end(), null);
+            return DueDate.on(situation.yearEnd(), null);
         }
         if (due instanceof Due.By by) {
             return DueDate.on(date(by.dates().get(Math.min(part, by.dates().size()) - 1), by.year()), null);

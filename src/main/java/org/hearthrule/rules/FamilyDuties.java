@@ -12,9 +12,12 @@ import org.hearthrule.law.Requirement;
 /** One line for a duty that the family or its school owes once, whatever the number of children. */
 final class FamilyDuties {
 
-    /** The child whose standing decides: what is pressing comes before what is settled. */
-    private static final Map<Status, Integer> WEIGHT = new EnumMap<>(Map.of(Status.LATE, 0, Status.UNCLEAR, 1,
-            Status.OPEN, 2, Status.THIN, 3, Status.MET, 4, Status.NOT_DUE, 5));
+    /**
+     * The child whose standing decides: what is pressing comes before what is settled, and the child for whom it is
+     * certain before one for whom it is not, since one bound child is enough to owe it.
+     */
+    private static final Map<Status, Integer> WEIGHT = new EnumMap<>(Map.of(Status.LATE, 0, Status.OPEN, 1,
+            Status.THIN, 2, Status.MET, 3, Status.UNCLEAR, 4, Status.NOT_DUE, 5));
 
     private FamilyDuties() {
     }

@@ -6,6 +6,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.Locale;
 import org.hearthrule.law.Evidence;
+import org.hearthrule.records.YearRecords;
 
 /** The pace needed to reach a minimum of time. A day of the week here is Monday to Friday. */
 final class Pace {
@@ -29,7 +30,7 @@ final class Pace {
     private static String sentence(Claim claim, String unit, BigDecimal reached, BigDecimal asked) {
         LocalDate today = claim.situation().today();
         BigDecimal lack = asked.subtract(reached);
-        int past = weekdays(claim.situation().firstDay(), today);
+        int past = weekdays(begun(claim.situation()), today);
         int left = weekdays(today.plusDays(1), claim.due());
         if (past == 0) {
             return "";
@@ -43,6 +44,17 @@ final class Pace {
         }
         BigDecimal perWeek = lack.multiply(BigDecimal.valueOf(5)).divide(BigDecimal.valueOf(left), 1, RoundingMode.UP);
         return Say.it("pace.faster", lack.toPlainString(), unit, claim.due(), perWeek.toPlainString());
+    }
+
+    /** Before the first noted work of the year, or the day the family's own year began, nobody fell behind. */
+    private static LocalDate begun(Situation situation) {
+        LocalDate first = situation.firstDay();
+        LocalDate own = situation.calendar().firstDay();
+        if (own == null) {
+            own = situation.records().stream().flatMap(records -> records.log().stream()).map(YearRecords.LogEntry::date)
+                    .filter(day -> day != null && !day.isBefore(first)).min(LocalDate::compareTo).orElse(first);
+        }
+        return own.isAfter(first) ? own : first;
     }
 
     private static int weekdays(LocalDate from, LocalDate to) {

@@ -1,7 +1,6 @@
 package org.hearthrule.rules;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,10 +27,12 @@ final class Reasons {
                 if (claim.due() != null && verdict.status() == Status.OPEN && !claim.isTheirs() && claim.due().isBefore(claim.situation().today())) {
                     why.add(Say.it("why.weekend", claim.due(), claim.graceDay()));
                 }
+                if (claim.due() != null && verdict.status() == Status.OPEN && !claim.isTheirs() && claim.isUsualDay()) {
+                    why.add(Say.it("why.usual-day"));
+                }
                 if (claim.due() != null && verdict.status() != Status.OPEN) {
-                    LocalDate today = claim.situation().today();
                     String key = verdict.status() == Status.LATE ? "why.late" : "why.customary";
-                    why.add(Say.it(key, claim.due(), ChronoUnit.DAYS.between(claim.due(), today)));
+                    why.add(Say.it(key, claim.due()));
                 }
             }
             case UNCLEAR -> unclear(claim, why);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
+import org.hearthrule.law.SchoolYear;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Placement;
@@ -126,6 +127,19 @@ public final class Situation {
             return firstDay();
         }
         return today.isAfter(lastDay()) ? lastDay() : today;
+    }
+
+    /** @return last day of the year in law, or the family's own where no law has one and the book has it */
+    LocalDate yearEnd() {
+        return yearIsByLaw() || calendar().lastDay() == null ? year.end() : calendar().lastDay();
+    }
+
+    boolean yearEndIsKnown() {
+        return yearIsByLaw() || calendar().lastDay() != null;
+    }
+
+    private boolean yearIsByLaw() {
+        return pathway.year().given() == SchoolYear.Given.BY_LAW;
     }
 
     /** @return the same child on the same pathway, so many school years before */

@@ -42,7 +42,8 @@ final class SubjectsCheck {
                 records.add(fact.ref());
             }
         }
-        String sum = Say.it("subjects.sum", subjects.items().size() - missing.size(), subjects.items().size());
+        long asked = subjects.items().stream().filter(item -> !item.may()).count();
+        String sum = Say.it("subjects.sum", asked - missing.size(), asked);
         if (missing.isEmpty()) {
             return Shown.yes(null, counted, records, sum);
         }
