@@ -171,6 +171,21 @@ class TextWriterTest {
                 .contains("results/ada/2026-27, results/bo/2026-27");
     }
 
+    @Test
+    void countsLinesAsTheyStandOnThePage() {
+        List<Finding> findings = List.of(late("ada"), late("bo"));
+
+        String text = text(new Judgement(SampleJudgement.AS_OF, List.of(SampleJudgement.profile()), findings), false,
+                Style.PLAIN);
+
+        assertThat(text).containsOnlyOnce("Results · Ada and Bo").contains("One line is late.");
+    }
+
+    private static Finding late(String student) {
+        return SampleJudgement.finding("results", student, RequirementKind.FILE, "Results", "2026-27")
+                .status(Status.LATE).due(LocalDate.of(2026, 7, 1)).why("Nothing is sent.").next("Send them.").make();
+    }
+
     private static Finding open(String student) {
         return SampleJudgement.finding("results", student, RequirementKind.FILE, "Results", "2026-27")
                 .status(Status.OPEN).due(LocalDate.of(2027, 7, 1)).why("Nothing is sent yet.").next("Send them.").make();

@@ -133,6 +133,14 @@ class EvidenceTest {
         assertThat(kit.line("duty", IN_THE_YEAR).counted()).containsEntry("days", BigDecimal.valueOf(5));
     }
 
+    @Test
+    void permittedSubjectIsNotAskedNorCounted() {
+        Finding line = subjects("[{name: English, shown-by: [reading]}, {name: Latin, shown-by: [world-language], may: yes}]",
+                "", "\"reading\"").line("duty", IN_THE_YEAR);
+
+        assertThat(line.why().get(0)).startsWith("1 of 1 subjects");
+    }
+
     private static Kit subjects(String list, String more, String logged) {
         return Kit.law("duty: {kind: subjects, title: Duty, " + more + "list: " + list + ", next: Go on., cite: \"code (F)\"}")
                 .year("2026-27", taught("2026-09-01", 1, 60, ", \"subjects\": [" + logged + "]"));

@@ -111,6 +111,18 @@ class StatusTest {
         assertThat(String.join(" ", line.why())).contains("171 of 180 days", "9 more days by June 30, 2027", "March 9, 2027");
     }
 
+    /**
+     * 93 weekdays from August 31, 2026 end on January 6, 2027; 87 more are 17 weeks and two days, to May 7. The weeks of
+     * the law's year before the first work do not count against a family.
+     */
+    @Test
+    void paceBeginsWithTheFirstWorkOfTheYear() {
+        Finding line = Kit.law("days: {kind: time, title: Days, shows: {time: {days: 180}}, next: Go on., cite: \"code (E)\"}")
+                .year("2026-27", taught("2026-08-31", 93, 60, "")).line("days", "2027-01-06");
+
+        assertThat(String.join(" ", line.why())).contains("87 more days by June 30, 2027", "May 7, 2027");
+    }
+
     @Test
     void standardInWordsIsNeverComputed() {
         Finding line = Kit.law("soft: {kind: standard, title: Soft, words: Teach in good faith., next: Nothing to count., "
