@@ -129,7 +129,8 @@ final class DueDates {
             return schoolCalendarMissing();
         }
         String what = after.event() == null ? Say.it("due.birthday", after.age()) : after.event().words();
-        DueDate found = DueDate.on(day.get(), Say.it("due.after", Spans.words(after.span()), what, from.get())
+        DueDate found = DueDate.on(day.get(), (after.span().amount() == 0 ? Say.it("due.on-event", what, from.get())
+                : Say.it("due.after", Spans.words(after.span()), what, from.get()))
                 + countedNote(after.span()));
         if (after.notBefore() == null) {
             return found;
