@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Locale;
+import org.hearthrule.law.Condition;
 import org.hearthrule.law.Due;
+import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
@@ -120,10 +122,14 @@ public final class LawGuide {
         }
     }
 
-    /** Steps after a finding, duties of the other side and rules in words concern few, or ask nothing to be done. */
+    /**
+     * Steps after a finding, duties of the other side and most rules in words concern few, or ask nothing to be done. A
+     * rule in words that holds for everybody and leaves a question open may be the whole of what a state asks.
+     */
     private static boolean isSpecial(Requirement asked) {
         return switch (asked.kind()) {
-            case STEP, THEIRS, STANDARD -> true;
+            case STEP, THEIRS -> true;
+            case STANDARD -> asked.question() == null || !asked.when().equals(Condition.ALWAYS);
             default -> asked.recurs().each() == Requirement.Recurs.Each.EVENT && asked.kind() != RequirementKind.FILE;
         };
     }
@@ -134,6 +140,8 @@ public final class LawGuide {
         List<String> said = new ArrayList<>(List.of(asked.title() + (always ? '.' : ':')));
         if (amount && asked.shows() != null) {
             said.add(new EvidenceWords(wording, profile, pathway).of(asked.shows()) + '.');
+        } else if (asked.kind() == RequirementKind.STANDARD && asked.shows() instanceof Evidence.Words inWords) {
+            said.add(Prose.ended(inWords.words()));
         } else if (!always) {
             said.add(due(asked.due()) + '.');
         }
