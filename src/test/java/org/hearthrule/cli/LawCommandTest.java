@@ -96,6 +96,12 @@ class LawCommandTest {
         assertThat(later).contains("From August 28, 2025: Letter to be dropped from the rolls.");
     }
 
+    /** Idaho Code 33-202 asks one thing of a family that teaches at home, in words: the guide has to say it. */
+    @Test
+    void guideNamesARuleInWordsThatHoldsForEverybodyAndIsOpen() {
+        assertThat(oneLine(Run.of("law", "idaho"))).contains("subjects commonly and usually taught in Idaho's public schools");
+    }
+
     @Test
     void understandsNamesAndSuggestsTheNearest() {
         assertThat(law("Example").exit()).isZero();
