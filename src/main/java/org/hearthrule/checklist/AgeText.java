@@ -33,7 +33,7 @@ final class AgeText {
     List<String> sentences(Pathway pathway, LocalDate asOf) {
         ConditionWords conditions = new ConditionWords(wording, profile, pathway);
         List<String> said = new ArrayList<>();
-        for (AttendanceAge age : pathway.attendance().isEmpty() ? profile.attendance() : pathway.attendance()) {
+        for (AttendanceAge age : profile.attendanceOn(pathway)) {
             if (age.validity().inForceOn(asOf)) {
                 said.add(sentence(age, conditions));
             }

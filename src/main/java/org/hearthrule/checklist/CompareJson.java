@@ -43,15 +43,15 @@ public final class CompareJson {
             Json.text(json, "topic", Topic.of(asked.kind()).slug());
             Json.text(json, "kind", asked.kind().slug());
             Json.text(json, "title", asked.title());
-            Json.text(json, "basis", asked.basis().name().toLowerCase(Locale.ROOT));
+            Json.text(json, "basis", asked.basis().slug());
             if (side.lines() != null) {
                 lines(json, "lines", side.lines().stream().filter(line -> line.isOf(asked)).toList());
             }
             json.writeEndObject();
         }
         json.writeEndArray();
-        Json.texts(json, "doesNotAsk", side.pathway().doesNotAsk().stream()
-                .filter(not -> not.validity().inForceOn(comparison.asOf())).map(Pathway.NotAsked::what).toList());
+        Json.texts(json, "doesNotAsk", side.pathway().doesNotAskOn(comparison.asOf()).stream()
+                .map(Pathway.NotAsked::what).toList());
         json.writeEndObject();
     }
 

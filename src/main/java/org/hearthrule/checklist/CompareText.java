@@ -4,11 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Requirement;
-import org.hearthrule.law.RequirementKind;
 import org.hearthrule.rules.Status;
-import org.hearthrule.terms.Basis;
+import org.hearthrule.terms.Prose;
 import org.hearthrule.terms.Wording;
 
 /** Sets two laws in two columns, and what a move between them brings below. */
@@ -116,8 +116,7 @@ public final class CompareText {
     }
 
     private List<String> notAsked(Comparison.Side side) {
-        return side.pathway().doesNotAsk().stream().filter(not -> not.validity().inForceOn(comparison.asOf()))
-                .map(Pathway.NotAsked::what).toList();
+        return side.pathway().doesNotAskOn(comparison.asOf()).stream().map(Pathway.NotAsked::what).toList();
     }
 
     private List<String> duties(Comparison.Side side, Topic topic) {
@@ -125,24 +124,19 @@ public final class CompareText {
     }
 
     private String duty(Comparison.Side side, Requirement asked) {
-        List<String> said = new ArrayList<>();
-        boolean amount = asked.kind() == RequirementKind.TIME || asked.kind() == RequirementKind.SUBJECTS;
-        boolean told = amount && asked.shows() != null;
-        said.add(asked.title() + (told ? ':' : '.'));
-        if (told) {
-            said.add(Prose.ended(new EvidenceWords(wording, side.law(), side.pathway()).of(asked.shows())));
-        }
+        Duty duty = new Duty(wording, side.law());
+        Optional<String> amount = duty.amount(asked, side.pathway());
+        List<String> said = new ArrayList<>(List.of(asked.title() + (amount.isPresent() ? ':' : '.')));
+        amount.ifPresent(said::add);
         if (side.lines() != null) {
             List<Line> lines = side.lines().stream().filter(line -> line.isOf(asked)).toList();
             String first = lines.stream().map(line -> line.finding().year()).min(String::compareTo).orElse("");
             lines.stream().filter(line -> line.finding().year().equals(first)).map(this::when)
                     .filter(when -> !when.isEmpty()).distinct().forEach(said::add);
-        } else if (!amount) {
-            said.add(Prose.ended(new Duty(wording, side.law()).inShort(asked, side.pathway())));
+        } else if (amount.isEmpty()) {
+            said.add(Prose.ended(duty.inShort(asked, side.pathway())));
         }
-        if (asked.basis().weakerThan(Basis.AGENCY)) {
-            said.add(wording.say("compare.basis." + asked.basis().name().toLowerCase(Locale.ROOT)));
-        }
+        duty.weakReading(asked).ifPresent(said::add);
         return String.join(" ", said);
     }
 

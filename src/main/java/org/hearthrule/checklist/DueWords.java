@@ -10,6 +10,7 @@ import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.law.Span;
 import org.hearthrule.terms.EventKind;
+import org.hearthrule.terms.Prose;
 import org.hearthrule.terms.Wording;
 
 /** Says in plain words when something is due, fit for the middle of a sentence. */
@@ -136,7 +137,7 @@ final class DueWords {
     }
 
     private String after(Due.After after) {
-        String event = after.event() != null ? after.event().words() : wording.say("due.birthday", after.age());
+        String event = event(after);
         String words = after.span().amount() == 0 ? wording.say("due.on", event)
                 : wording.say("due.after", span(after.span()), event);
         if (after.paper() != null) {
@@ -151,10 +152,13 @@ final class DueWords {
     /** A day from which something may be done, not one by which it must be. */
     private String earliest(Due due) {
         if (due instanceof Due.After after && after.span().amount() > 0) {
-            String event = after.event() != null ? after.event().words() : wording.say("due.birthday", after.age());
-            return wording.say("due.earliest", span(after.span()), event);
+            return wording.say("due.earliest", span(after.span()), event(after));
         }
         return of(due);
+    }
+
+    private String event(Due.After after) {
+        return after.event() != null ? after.event().words() : wording.say("due.birthday", after.age());
     }
 
     private String before(Due.Before before) {

@@ -7,6 +7,9 @@ import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
+import org.hearthrule.law.RequirementKind;
+import org.hearthrule.terms.Basis;
+import org.hearthrule.terms.Prose;
 import org.hearthrule.terms.Wording;
 
 /** Says in a few sentences what one requirement asks. */
@@ -18,6 +21,19 @@ final class Duty {
     Duty(Wording wording, Profile profile) {
         this.wording = wording;
         this.profile = profile;
+    }
+
+    /** @return the time or the subjects asked, as a sentence; empty where a duty counts neither */
+    Optional<String> amount(Requirement asked, Pathway pathway) {
+        boolean counted = asked.kind() == RequirementKind.TIME || asked.kind() == RequirementKind.SUBJECTS;
+        return counted && asked.shows() != null
+                ? Optional.of(Prose.ended(new EvidenceWords(wording, profile, pathway).of(asked.shows()))) : Optional.empty();
+    }
+
+    /** @return how it was read, in brackets, where that is less than in the law or at its agency */
+    Optional<String> weakReading(Requirement asked) {
+        return asked.basis().weakerThan(Basis.AGENCY) ? Optional.of(wording.say("compare.basis." + asked.basis().slug()))
+                : Optional.empty();
     }
 
     /** @return when it is due, what shows it and what else there is to say; empty when the profile does not have it */

@@ -90,7 +90,7 @@ public final class JsonWriter {
         Json.text(json, "citation", citation);
         Json.text(json, "address", source.address());
         Json.day(json, "read", read);
-        Json.text(json, "basis", basis.name().toLowerCase(Locale.ROOT));
+        Json.text(json, "basis", basis.slug());
         Json.text(json, "binding", binding.name().toLowerCase(Locale.ROOT).replace('_', '-'));
         json.writeEndObject();
     }

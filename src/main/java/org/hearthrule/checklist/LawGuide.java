@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.Locale;
+import java.util.Optional;
 import org.hearthrule.law.Condition;
 import org.hearthrule.law.Due;
 import org.hearthrule.law.Evidence;
@@ -13,7 +13,7 @@ import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.law.RequirementKind;
-import org.hearthrule.terms.Basis;
+import org.hearthrule.terms.Prose;
 import org.hearthrule.terms.Wording;
 
 /** A state's law for a parent in one or two screens: the ways there are, and what one of them asks of most families. */
@@ -135,11 +135,12 @@ public final class LawGuide {
     }
 
     private String duty(Requirement asked) {
-        boolean amount = asked.kind() == RequirementKind.TIME || asked.kind() == RequirementKind.SUBJECTS;
+        Duty duty = new Duty(wording, profile);
+        Optional<String> amount = duty.amount(asked, pathway);
         boolean always = asked.due() instanceof Due.None && Topic.of(asked.kind()) == Topic.TEACHER;
         List<String> said = new ArrayList<>(List.of(asked.title() + (always ? '.' : ':')));
-        if (amount && asked.shows() != null) {
-            said.add(new EvidenceWords(wording, profile, pathway).of(asked.shows()) + '.');
+        if (amount.isPresent()) {
+            said.add(amount.get());
         } else if (asked.kind() == RequirementKind.STANDARD && asked.shows() instanceof Evidence.Words inWords) {
             said.add(Prose.ended(inWords.words()));
         } else if (!always) {
@@ -154,9 +155,7 @@ public final class LawGuide {
         if (asked.question() != null || asked.validity().unclearFrom() != null) {
             said.add(wording.say("law.guide.open"));
         }
-        if (asked.basis().weakerThan(Basis.AGENCY)) {
-            said.add(wording.say("compare.basis." + asked.basis().name().toLowerCase(Locale.ROOT)));
-        }
+        duty.weakReading(asked).ifPresent(said::add);
         return String.join(" ", said);
     }
 
@@ -171,8 +170,7 @@ public final class LawGuide {
     }
 
     private void notAsked() {
-        List<String> not = pathway.doesNotAsk().stream().filter(one -> one.validity().inForceOn(asOf))
-                .map(Pathway.NotAsked::what).toList();
+        List<String> not = pathway.doesNotAskOn(asOf).stream().map(Pathway.NotAsked::what).toList();
         if (!not.isEmpty()) {
             page.blank().line("  " + style.bold(wording.say("law.not-asked")));
             page.paragraph(4, String.join(" ", not));

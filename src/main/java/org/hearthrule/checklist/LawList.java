@@ -63,7 +63,7 @@ public final class LawList {
                 json.writeNumberField("requirements", reading.requirements());
                 json.writeObjectFieldStart("byBasis");
                 for (Map.Entry<Basis, Integer> entry : reading.byBasis().entrySet()) {
-                    json.writeNumberField(entry.getKey().name().toLowerCase(Locale.ROOT), entry.getValue());
+                    json.writeNumberField(entry.getKey().slug(), entry.getValue());
                 }
                 json.writeEndObject();
                 Json.day(json, "lastRead", profile.lastRead());

@@ -2,6 +2,7 @@ package org.hearthrule.checklist;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.hearthrule.law.Cite;
 import org.hearthrule.law.Due;
 import org.hearthrule.law.Pathway;
@@ -64,7 +65,7 @@ public final class LawRegister {
         line("| " + String.join(" | ", cells) + " |");
     }
 
-    private void section(String title, String about, java.util.function.Function<Profile, List<String>> items) {
+    private void section(String title, String about, Function<Profile, List<String>> items) {
         line("");
         line("## " + wording.say(title));
         paragraph(wording.say(about));
@@ -113,7 +114,7 @@ public final class LawRegister {
         for (Pathway pathway : profile.pathways()) {
             for (Requirement asked : pathway.asks()) {
                 if (asked.basis().weakerThan(Basis.AGENCY)) {
-                    found.add(wording.say("register.rests", name(pathway, asked), asked.basis().name().toLowerCase(java.util.Locale.ROOT),
+                    found.add(wording.say("register.rests", name(pathway, asked), asked.basis().slug(),
                             cites(asked.cites().stream().filter(cite -> cite.basis() == asked.basis()).toList())));
                 }
             }
@@ -141,7 +142,7 @@ public final class LawRegister {
         return found;
     }
 
-    private String name(Pathway pathway, Requirement asked) {
+    private static String name(Pathway pathway, Requirement asked) {
         return pathway.name() + ": " + asked.title();
     }
 

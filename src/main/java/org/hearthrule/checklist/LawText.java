@@ -10,6 +10,7 @@ import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.law.SchoolYear;
 import org.hearthrule.law.Source;
+import org.hearthrule.terms.Prose;
 import org.hearthrule.terms.Wording;
 
 /** Sets one state's law in plain words: its pathways, what each asks and does not ask, doubts, changes, sources. */
@@ -74,7 +75,7 @@ public final class LawText {
         new AgeText(wording, profile).add(page, 0, pathway.attendance(), pathway, asOf);
         pathway.choices().values().forEach(choice -> page.paragraph(0, wording.say("law.choice", choice.question())));
         pathway.asks().stream().filter(this::standsOrComes).forEach(asked -> duty(page, asked, pathway));
-        List<Pathway.NotAsked> not = pathway.doesNotAsk().stream().filter(n -> n.validity().inForceOn(asOf)).toList();
+        List<Pathway.NotAsked> not = pathway.doesNotAskOn(asOf);
         if (!not.isEmpty()) {
             page.blank().line("  " + style.bold(wording.say("law.not-asked")));
             not.forEach(n -> page.hanging(4, "- ", n.what() + ' ' + cites(List.of(n.cite()))));

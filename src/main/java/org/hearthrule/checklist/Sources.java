@@ -28,7 +28,7 @@ final class Sources {
             List<String> words = left.stream().filter(cite -> readAlike(cite, first)).map(Cite::words).distinct()
                     .toList();
             left.removeIf(cite -> readAlike(cite, first));
-            sentences.add(wording.say("line.read." + first.basis().name().toLowerCase(Locale.ROOT),
+            sentences.add(wording.say("line.read." + first.basis().slug(),
                     String.join("; ", words), wording.date(first.read())));
         }
         return sentences;
@@ -47,13 +47,13 @@ final class Sources {
         }
         List<String> texts = new ArrayList<>();
         sections.forEach((title, parts) -> texts.add(parts.isEmpty() ? title : title + ' ' + String.join(", ", parts)));
-        return wording.say("line.read." + line.basis().name().toLowerCase(Locale.ROOT), String.join("; ", texts),
+        return wording.say("line.read." + line.basis().slug(), String.join("; ", texts),
                 wording.date(line.read()));
     }
 
     /** @return how a text was read */
     String sentence(Source source) {
-        return wording.say("line.read." + source.basis().name().toLowerCase(Locale.ROOT), source.title(),
+        return wording.say("line.read." + source.basis().slug(), source.title(),
                 wording.date(source.read()));
     }
 

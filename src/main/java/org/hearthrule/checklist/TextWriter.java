@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.hearthrule.rules.Finding;
 import org.hearthrule.rules.Status;
+import org.hearthrule.terms.Prose;
 import org.hearthrule.terms.Wording;
 
 /** Sets a checklist as text for a terminal: the date in a column of its own, what is to be known beside it. */
@@ -88,7 +89,7 @@ public final class TextWriter {
         int late = TextEntry.of(checklist.lines(Section.LATE)).size();
         String first = late == 0 ? wording.say("checklist.none-late" + ofBook(Section.LATE))
                 : wording.count("checklist.late" + ofBook(Section.LATE), late);
-        return TextEntry.of(checklist.lines().stream().filter(this::toCome).sorted(Line.ORDER).toList()).stream().findFirst()
+        return TextEntry.of(checklist.lines().stream().filter(this::toCome).toList()).stream().findFirst()
                 .map(entry -> first + ' ' + next(entry)).orElse(first);
     }
 

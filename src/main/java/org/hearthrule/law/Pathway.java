@@ -1,5 +1,6 @@
 package org.hearthrule.law;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.hearthrule.input.Place;
@@ -28,6 +29,11 @@ public record Pathway(String id, String name, String inShort, boolean usual, Str
 
     /** Something the law does not ask, said outright. */
     public record NotAsked(String id, String what, Cite cite, Validity validity) { }
+
+    /** @return what it does not ask on that day, in the order of its file */
+    public List<NotAsked> doesNotAskOn(LocalDate day) {
+        return doesNotAsk.stream().filter(not -> not.validity().inForceOn(day)).toList();
+    }
 
     /**
      * A choice a parent makes.

@@ -94,6 +94,11 @@ public record Profile(String code, String name, String lawCallsIt, String agency
         return pathways.stream().filter(p -> p.slug().equals(slug)).findFirst();
     }
 
+    /** @return the compulsory ages that hold on a pathway: its own in place of those of the state */
+    public List<AttendanceAge> attendanceOn(Pathway pathway) {
+        return pathway.attendance().isEmpty() ? attendance : pathway.attendance();
+    }
+
     public Pathway usualPathway() {
         return pathways.stream().filter(Pathway::usual).findFirst().orElseThrow();
     }

@@ -1,7 +1,6 @@
 package org.hearthrule.law;
 
 import java.util.List;
-import java.util.Locale;
 import org.hearthrule.input.Fields;
 import org.hearthrule.input.Mapping;
 import org.hearthrule.input.Node;
@@ -254,14 +253,10 @@ final class RequirementReader {
         Basis weakest = CiteReader.weakest(cites);
         Basis said = fields.optionalOneOf("basis", Basis.class).orElse(weakest);
         if (!cites.isEmpty() && weakest.weakerThan(said)) {
-            scope.error(fields.place("basis"), ProfileFault.BASIS_TOO_STRONG, Say.code(word(said))
-                    + " for a source that was read as " + Say.code(word(weakest)), Say.code(word(weakest))
+            scope.error(fields.place("basis"), ProfileFault.BASIS_TOO_STRONG, Say.code(said.slug())
+                    + " for a source that was read as " + Say.code(weakest.slug()), Say.code(weakest.slug())
                     + " or weaker", "leave it out");
         }
         return said;
-    }
-
-    private static String word(Basis basis) {
-        return basis.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -122,7 +122,13 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * @param consent who agreed beforehand, or null
      */
     public record TestTaken(String id, String student, LocalDate date, String method, String name, String edition,
-                            String givenBy, String place, String consent, List<Score> scores) { }
+                            String givenBy, String place, String consent, List<Score> scores) {
+
+        /** @return its name, or its method in words when it has none */
+        public String label() {
+            return name == null ? method.replace('-', ' ') : name;
+        }
+    }
 
     /** One figure of a report: for example area {@code reading}, measure {@code percentile}, value 41. */
     public record Score(String area, String measure, java.math.BigDecimal value) { }

@@ -93,8 +93,7 @@ final class AssessmentCheck {
     private Shown check(Evidence.Test rule, RecordFact.Tested tested) {
         YearRecords.TestTaken test = tested.test();
         Map<String, Object> counted = new LinkedHashMap<>();
-        String name = test.name() == null ? test.method().replace('-', ' ') : test.name();
-        counted.put("test", name);
+        counted.put("test", test.label());
         for (YearRecords.Score score : test.scores()) {
             counted.put(score.area() + " " + score.measure(), score.value());
         }
@@ -107,14 +106,14 @@ final class AssessmentCheck {
             }
         }
         if (!rule.list().isEmpty() && rule.list().stream().noneMatch(listed -> sameTest(listed, test.name()))) {
-            questions.add(Say.it("test.not-listed", name, String.join(", ", rule.list())));
+            questions.add(Say.it("test.not-listed", test.label(), String.join(", ", rule.list())));
         }
         who(test.givenBy(), rule.givenBy(), rule.notBy(), lacks, questions, "test.giver");
         consent(rule.consent(), test.consent(), questions);
         for (Threshold threshold : rule.thresholds()) {
             threshold(threshold, test, lacks, questions);
         }
-        return outcome(counted, records, test.date(), Say.it("test.sum", name, dayOf(test.date())), lacks, questions);
+        return outcome(counted, records, test.date(), Say.it("test.sum", test.label(), dayOf(test.date())), lacks, questions);
     }
 
     /** Names are compared loosely: a family writes the short one. */

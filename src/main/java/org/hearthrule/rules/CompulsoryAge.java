@@ -108,13 +108,12 @@ final class CompulsoryAge {
         return day.isBefore(free) ? Truth.yes("") : Truth.no(Say.it("age.past", situation.student().name(), free));
     }
 
-    /** A pathway's own ages stand in place of those of the profile; the first entry that holds is the one. */
+    /** The first entry that holds is the one. */
     private static InForce inForce(Situation situation) {
-        List<AttendanceAge> own = situation.pathway().attendance();
         List<AttendanceAge> perhaps = new ArrayList<>();
         Truth open = null;
         boolean sure = false;
-        for (AttendanceAge age : own.isEmpty() ? situation.profile().attendance() : own) {
+        for (AttendanceAge age : situation.profile().attendanceOn(situation.pathway())) {
             if (!age.validity().inForceOn(situation.lastDay())) {
                 continue;
             }

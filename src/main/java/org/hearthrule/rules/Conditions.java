@@ -219,15 +219,7 @@ final class Conditions {
         return there ? Truth.yes(Say.it("place.there", names)) : Truth.no(Say.it("place.elsewhere", names));
     }
 
-    /** Who asked is often left out; a request that names somebody else is not this one. */
     private Truth asked(String by) {
-        String child = situation.studentId();
-        boolean noted = situation.book().events().stream().anyMatch(event -> event.kind() == EventKind.REQUEST_RECEIVED
-                && situation.year().holds(event.date()) && (event.students().isEmpty() || event.students().contains(child)));
-        boolean asked = noted || situation.book().years().values().stream().flatMap(year -> year.requests().stream())
-                .anyMatch(request -> request.date() != null && situation.year().holds(request.date())
-                        && (request.students().isEmpty() || request.students().contains(child))
-                        && (request.by() == null || request.by().equals(by)));
-        return asked ? Truth.yes(Say.it("asked.yes", by)) : Truth.no(Say.it("asked.no", by));
+        return situation.happenings().requestedInYear(by) ? Truth.yes(Say.it("asked.yes", by)) : Truth.no(Say.it("asked.no", by));
     }
 }

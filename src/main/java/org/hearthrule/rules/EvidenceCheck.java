@@ -7,6 +7,7 @@ import java.util.Map;
 import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.records.Person;
+import org.hearthrule.terms.Prose;
 
 /** Compares the facts accumulated for a requirement with the evidence it asks for. */
 final class EvidenceCheck {
@@ -124,12 +125,8 @@ final class EvidenceCheck {
         String none = Say.it("lacks.none", "");
         String nothing = none.substring(0, none.length() - 1);
         List<String> lacks = shown.lacks().stream().map(lack -> lack.startsWith(nothing)
-                ? Say.it("lacks.none", option.as()) : capital(option.as()) + ": " + lack).distinct().toList();
+                ? Say.it("lacks.none", option.as()) : Prose.upperFirst(option.as()) + ": " + lack).distinct().toList();
         return new Shown(shown.value(), shown.on(), shown.counted(), shown.records(), shown.sums(), lacks, shown.questions());
-    }
-
-    private static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     private Shown credential(Evidence.Credential credential) {

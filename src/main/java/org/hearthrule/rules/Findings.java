@@ -121,12 +121,10 @@ final class Findings {
                     announced.what(), Status.NOT_DUE, note, List.of(announced.what()), null, List.of(announced.cite()), profile.confirmWith()));
         }
         for (Pathway pathway : inUse) {
-            for (Pathway.NotAsked notAsked : pathway.doesNotAsk()) {
-                if (notAsked.validity().inForceOn(today)) {
-                    found.add(law(notAsked.id(), code, pathway.slug(), RequirementKind.NOT_REQUIRED, notAsked.what(),
-                            Status.NOT_DUE, Say.it("not-asked.due"), List.of(Say.it("not-asked.why")), null, List.of(notAsked.cite()),
-                            profile.confirmWith()));
-                }
+            for (Pathway.NotAsked notAsked : pathway.doesNotAskOn(today)) {
+                found.add(law(notAsked.id(), code, pathway.slug(), RequirementKind.NOT_REQUIRED, notAsked.what(),
+                        Status.NOT_DUE, Say.it("not-asked.due"), List.of(Say.it("not-asked.why")), null, List.of(notAsked.cite()),
+                        profile.confirmWith()));
             }
         }
         return found;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.law.RequirementKind;
 import org.hearthrule.records.BookEvent;
@@ -72,8 +73,7 @@ final class Happenings {
         List<LocalDate> answers = new ArrayList<>();
         for (YearRecords year : situation.book().years().values()) {
             for (YearRecords.Filing filing : year.filings()) {
-                boolean meant = filing.paper().equals(paper)
-                        && (filing.students().isEmpty() || filing.students().contains(situation.studentId()));
+                boolean meant = filing.paper().equals(paper) && situation.concerns(filing.students());
                 if (meant && SENT.contains(kind)) {
                     addIfKnown(answers, filing.sent());
                 } else if (meant) {
@@ -85,6 +85,14 @@ final class Happenings {
             noted(kind, answers);
         }
         return new ArrayList<>(new java.util.TreeSet<>(answers));
+    }
+
+    /** @return whether somebody asked in the year; who it was is often left out, and a request that names another is not meant */
+    boolean requestedInYear(String by) {
+        List<LocalDate> days = new ArrayList<>();
+        noted(EventKind.REQUEST_RECEIVED, days);
+        requests(request -> request.by() == null || request.by().equals(by), days);
+        return days.stream().anyMatch(situation.year()::holds);
     }
 
     /** @return true when a school was left and nobody said when */
@@ -127,7 +135,7 @@ final class Happenings {
 
     private void noted(EventKind kind, List<LocalDate> days) {
         for (BookEvent event : situation.book().events()) {
-            if (event.kind() == kind && (event.students().isEmpty() || event.students().contains(situation.studentId()))) {
+            if (event.kind() == kind && situation.concerns(event.students())) {
                 days.add(event.date());
             }
         }
@@ -145,7 +153,7 @@ final class Happenings {
         String notice = firstPaper();
         for (YearRecords year : situation.book().years().values()) {
             for (YearRecords.Filing filing : year.filings()) {
-                if (!filing.students().isEmpty() && !filing.students().contains(situation.studentId())) {
+                if (!situation.concerns(filing.students())) {
                     continue;
                 }
                 boolean isNotice = filing.paper().equals(notice);
@@ -163,11 +171,17 @@ final class Happenings {
                     }
                 }
             }
-            if (kind == EventKind.REQUEST_RECEIVED) {
-                for (YearRecords.Request request : year.requests()) {
-                    if (request.students().isEmpty() || request.students().contains(situation.studentId())) {
-                        addIfKnown(days, request.date());
-                    }
+        }
+        if (kind == EventKind.REQUEST_RECEIVED) {
+            requests(request -> true, days);
+        }
+    }
+
+    private void requests(Predicate<YearRecords.Request> meant, List<LocalDate> days) {
+        for (YearRecords year : situation.book().years().values()) {
+            for (YearRecords.Request request : year.requests()) {
+                if (situation.concerns(request.students()) && meant.test(request)) {
+                    addIfKnown(days, request.date());
                 }
             }
         }

@@ -68,7 +68,7 @@ final class History {
                 : shows instanceof Evidence.Approval approval ? approval.paper() : localId;
         boolean sent = ofYear(situation, records, label).anyMatch(filing -> filing.paper().equals(paper)
                 && filing.sent() != null && !filing.sent().isAfter(situation.today())
-                && (filing.students().isEmpty() || filing.students().contains(situation.studentId()))
+                && situation.concerns(filing.students())
                 && (!(shows instanceof Evidence.Approval) || granted(filing)));
         return sent ? Truth.yes(Say.it("history.sent", label)) : Truth.no(Say.it("history.not-sent", label));
     }

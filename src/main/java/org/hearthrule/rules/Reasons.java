@@ -24,15 +24,8 @@ final class Reasons {
             case MET -> why.addAll(shown.sums());
             case OPEN, LATE, THIN -> {
                 why.addAll(shown.lacks());
-                if (claim.due() != null && verdict.status() == Status.OPEN && !claim.isTheirs() && claim.due().isBefore(claim.situation().today())) {
-                    why.add(Say.it("why.weekend", claim.due(), claim.graceDay()));
-                }
-                if (claim.due() != null && verdict.status() == Status.OPEN && !claim.isTheirs() && claim.isUsualDay()) {
-                    why.add(Say.it("why.usual-day"));
-                }
-                if (claim.due() != null && verdict.status() != Status.OPEN) {
-                    String key = verdict.status() == Status.LATE ? "why.late" : "why.customary";
-                    why.add(Say.it(key, claim.due()));
+                if (claim.due() != null) {
+                    day(claim, verdict.status(), why);
                 }
             }
             case UNCLEAR -> unclear(claim, why);
@@ -50,6 +43,20 @@ final class Reasons {
         }
         why.remove("");
         return List.copyOf(why);
+    }
+
+    /** What there is to say of a due day that is not shown to be met. */
+    private static void day(Claim claim, Status status, Set<String> why) {
+        if (status != Status.OPEN) {
+            why.add(Say.it(status == Status.LATE ? "why.late" : "why.customary", claim.due()));
+        } else if (!claim.isTheirs()) {
+            if (claim.due().isBefore(claim.situation().today())) {
+                why.add(Say.it("why.weekend", claim.due(), claim.graceDay()));
+            }
+            if (claim.isUsualDay()) {
+                why.add(Say.it("why.usual-day"));
+            }
+        }
     }
 
     private static void unclear(Claim claim, Set<String> why) {

@@ -92,7 +92,7 @@ public sealed interface RecordFact {
 
         @Override
         public RecordRef ref() {
-            return new RecordRef(year, test.id(), test.date(), test.name() == null ? test.method().replace('-', ' ') : test.name());
+            return new RecordRef(year, test.id(), test.date(), test.label());
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.hearthrule.law.RequirementKind;
 import org.hearthrule.records.Book;
+import org.hearthrule.terms.Prose;
 
 /** Findings about the records themselves: they cite no law. */
 final class RecordFindings {
@@ -25,12 +26,8 @@ final class RecordFindings {
         return new Finding(rule + "/" + doubt.student() + "/" + about, rule,
                 situation == null ? null : situation.profile().code().toLowerCase(Locale.ROOT),
                 situation == null ? null : situation.pathway().slug(), doubt.student(), name, RequirementKind.RECORD,
-                capital(doubt.rule()), null, doubt.status(), null, Say.it("due.records"), null, false, List.of(doubt.sentence()),
+                Prose.upperFirst(doubt.rule()), null, doubt.status(), null, Say.it("due.records"), null, false, List.of(doubt.sentence()),
                 doubt.next(), counted, doubt.records(), List.of(), List.of(), List.of(doubt.rule()), List.of(), null);
-    }
-
-    private static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     /** Letters and digits stay, everything between them becomes one hyphen: an id is typed and printed. */

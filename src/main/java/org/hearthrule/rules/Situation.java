@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
-import org.hearthrule.law.SchoolYear;
 import org.hearthrule.law.Requirement;
+import org.hearthrule.law.SchoolYear;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Placement;
 import org.hearthrule.records.Student;
@@ -56,6 +56,11 @@ public final class Situation {
 
     public String studentId() {
         return student.id();
+    }
+
+    /** @return whether a record is about the child: one that names nobody is about all */
+    boolean concerns(List<String> students) {
+        return students.isEmpty() || students.contains(studentId());
     }
 
     Profile profile() {

@@ -1,5 +1,7 @@
 package org.hearthrule.terms;
 
+import java.util.Locale;
+
 /** How a source was read, from the strongest to the weakest. */
 public enum Basis {
     /** The law's own words were read. */
@@ -20,6 +22,11 @@ public enum Basis {
     /** @return how it was read, in plain words */
     public String words() {
         return words;
+    }
+
+    /** @return the spelling used in files, for example {@code secondary} */
+    public String slug() {
+        return name().toLowerCase(Locale.ROOT);
     }
 
     /** @return true when this was read less directly than {@code other} */

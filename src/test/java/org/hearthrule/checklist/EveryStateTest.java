@@ -14,14 +14,12 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.hearthrule.input.Problems;
+import org.hearthrule.law.Packaged;
 import org.hearthrule.law.Profile;
-import org.hearthrule.law.ProfileReader;
-import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookReader;
 import org.hearthrule.records.YearRecords;
 import org.hearthrule.rules.Judge;
-import org.hearthrule.terms.Subjects;
 import org.hearthrule.terms.Wording;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -40,18 +38,14 @@ class EveryStateTest {
     private static final List<LocalDate> DAYS =
             List.of(LocalDate.of(2026, 8, 1), LocalDate.of(2027, 1, 20), LocalDate.of(2027, 6, 10));
 
-    private static Profiles profiles() {
-        return Profiles.packaged(new ProfileReader(Subjects::known, Subjects.ids()));
-    }
-
     static List<String> codes() {
-        return profiles().codes();
+        return Packaged.profiles().codes();
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("codes")
     void checklistIsAsItWasRead(String code) throws Exception {
-        Profile law = profiles().find(code);
+        Profile law = Packaged.profiles().find(code);
         StringBuilder found = new StringBuilder();
         for (LocalDate day : DAYS) {
             Book book = asItStood(book(law), day);

@@ -4,13 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
+import org.hearthrule.law.Packaged;
 import org.hearthrule.law.Profile;
-import org.hearthrule.law.ProfileReader;
-import org.hearthrule.law.Profiles;
 import org.hearthrule.terms.Basis;
-import org.hearthrule.terms.Subjects;
 import org.hearthrule.terms.Wording;
 import org.junit.jupiter.api.Test;
 
@@ -19,19 +15,10 @@ class LawRegisterTest {
 
     private static final Path REGISTER = Path.of("jurisdictions", "README.md");
 
-    private static List<Profile> profiles() throws Exception {
-        Profiles packaged = Profiles.packaged(new ProfileReader(Subjects::known, Subjects.ids()));
-        List<Profile> all = new ArrayList<>();
-        for (String code : packaged.codes()) {
-            all.add(packaged.find(code));
-        }
-        return all;
-    }
-
     /** {@code -Drewrite-expected=true} writes it anew, as the command in its first lines does. */
     @Test
     void registerIsTheOneTheFilesMake() throws Exception {
-        String register = LawRegister.markdown(profiles(), Wording.english());
+        String register = LawRegister.markdown(Packaged.all(), Wording.english());
         if (Boolean.getBoolean("rewrite-expected")) {
             Files.writeString(REGISTER, register);
         }
@@ -40,7 +27,7 @@ class LawRegisterTest {
 
     @Test
     void everyDutyIsCountedOnceInItsState() throws Exception {
-        for (Profile profile : profiles()) {
+        for (Profile profile : Packaged.all()) {
             Reading reading = Reading.of(profile);
             int asked = profile.pathways().stream().mapToInt(pathway -> pathway.asks().size()).sum();
             assertThat(reading.byBasis().values().stream().mapToInt(Integer::intValue).sum()).isEqualTo(asked);

@@ -2,12 +2,11 @@ package org.hearthrule.checklist;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.hearthrule.law.Packaged;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
-import org.hearthrule.law.ProfileReader;
-import org.hearthrule.law.Profiles;
 import org.hearthrule.law.Requirement;
-import org.hearthrule.terms.Subjects;
+import org.hearthrule.terms.Prose;
 import org.hearthrule.terms.Wording;
 import org.junit.jupiter.api.Test;
 
@@ -16,9 +15,7 @@ class LawWordsTest {
 
     @Test
     void dueDatesOfEveryLawAreSentences() throws Exception {
-        Profiles packaged = Profiles.packaged(new ProfileReader(Subjects::known, Subjects.ids()));
-        for (String code : packaged.codes()) {
-            Profile law = packaged.find(code);
+        for (Profile law : Packaged.all()) {
             for (Pathway pathway : law.pathways()) {
                 DueWords words = new DueWords(Wording.english(), law, pathway);
                 for (Requirement asked : pathway.asks()) {
@@ -31,13 +28,11 @@ class LawWordsTest {
 
     @Test
     void amountsAndSubjectsOfEveryLawBeginWithWords() throws Exception {
-        Profiles packaged = Profiles.packaged(new ProfileReader(Subjects::known, Subjects.ids()));
-        for (String code : packaged.codes()) {
-            Profile law = packaged.find(code);
+        for (Profile law : Packaged.all()) {
             for (Pathway pathway : law.pathways()) {
                 EvidenceWords words = new EvidenceWords(Wording.english(), law, pathway);
                 pathway.asks().stream().map(Requirement::shows).filter(shows -> shows != null)
-                        .forEach(shows -> assertThat(words.of(shows)).as(code).doesNotMatch("[ ;,.].*"));
+                        .forEach(shows -> assertThat(words.of(shows)).as(law.code()).doesNotMatch("[ ;,.].*"));
             }
         }
     }

@@ -16,16 +16,15 @@ import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.model.Recur;
 import net.fortuna.ical4j.model.component.VEvent;
 import org.hearthrule.law.Due;
+import org.hearthrule.law.Packaged;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
-import org.hearthrule.law.ProfileReader;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Placement;
 import org.hearthrule.records.Student;
 import org.hearthrule.rules.Judge;
-import org.hearthrule.terms.Subjects;
 import org.hearthrule.terms.Wording;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -41,7 +40,7 @@ class RecurringDutiesTest {
 
     @TestFactory
     Stream<DynamicTest> yearlyDaysAreThoseOfTheRecurrenceEngine() throws Exception {
-        Profiles profiles = Profiles.packaged(new ProfileReader(Subjects::known, Subjects.ids()));
+        Profiles profiles = Packaged.profiles();
         List<DynamicTest> tests = new ArrayList<>();
         for (String code : profiles.codes()) {
             Profile profile = profiles.find(code);

@@ -14,7 +14,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.hearthrule.law.AttendanceAge.Ends;
 import org.hearthrule.law.AttendanceAge.Starts;
-import org.hearthrule.terms.Subjects;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -41,7 +40,7 @@ class CompulsoryAgesTest {
      */
     @Test
     void agesAreThoseOfThePublishedTable() throws Exception {
-        Profiles profiles = Profiles.packaged(new ProfileReader(Subjects::known, Subjects.ids()));
+        Profiles profiles = Packaged.profiles();
         Map<String, Ages> differing = new TreeMap<>();
         for (Map.Entry<String, Ages> row : published().entrySet()) {
             Ages own = own(profiles.find(row.getKey()));
@@ -58,7 +57,7 @@ class CompulsoryAgesTest {
     /** An explanation rests on a text that the profile itself cites for its ages or for a change. */
     @Test
     void everyDifferenceIsExplainedByACitedText() throws Exception {
-        Profiles profiles = Profiles.packaged(new ProfileReader(Subjects::known, Subjects.ids()));
+        Profiles profiles = Packaged.profiles();
         for (Map.Entry<String, Explained> why : explained().entrySet()) {
             Profile profile = profiles.find(why.getKey());
             List<String> cited = new ArrayList<>();

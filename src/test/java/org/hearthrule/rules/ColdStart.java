@@ -10,12 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.hearthrule.input.Problems;
+import org.hearthrule.law.Packaged;
 import org.hearthrule.law.Profile;
-import org.hearthrule.law.ProfileReader;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookReader;
-import org.hearthrule.terms.Subjects;
 import org.kie.api.KieBase;
 
 /**
@@ -35,7 +34,7 @@ public final class ColdStart {
     }
 
     public static void main(String[] args) throws Exception {
-        Profiles profiles = Profiles.packaged(new ProfileReader(Subjects::known, Subjects.ids()));
+        Profiles profiles = Packaged.profiles();
         if (args[0].equals("profiles")) {
             for (String code : profiles.codes()) {
                 RuleBase.of(List.of(profiles.find(code)));

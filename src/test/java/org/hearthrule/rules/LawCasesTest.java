@@ -7,9 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.hearthrule.law.ProfileReader;
+import org.hearthrule.law.Packaged;
 import org.hearthrule.law.Profiles;
-import org.hearthrule.terms.Subjects;
 import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -19,7 +18,7 @@ class LawCasesTest {
 
     @TestFactory
     Stream<DynamicContainer> casesFromTheLaw() throws IOException {
-        Profiles profiles = Profiles.packaged(new ProfileReader(Subjects::known, Subjects.ids()));
+        Profiles profiles = Packaged.profiles();
         List<DynamicContainer> files = new ArrayList<>();
         for (Path file : LawCase.files()) {
             files.add(DynamicContainer.dynamicContainer(file.getFileName().toString(), LawCase.read(file).stream()

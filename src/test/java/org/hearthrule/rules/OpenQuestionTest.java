@@ -6,12 +6,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.hearthrule.input.Problems;
+import org.hearthrule.law.Packaged;
 import org.hearthrule.law.Profile;
-import org.hearthrule.law.ProfileReader;
-import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookReader;
-import org.hearthrule.terms.Subjects;
 import org.junit.jupiter.api.Test;
 
 /** An answer from the one whom a line names settles the line's open question, and nothing else. */
@@ -70,7 +68,7 @@ class OpenQuestionTest {
     }
 
     private static Finding line(Book book, String jurisdiction, String requirement) throws Exception {
-        Profile profile = Profiles.packaged(new ProfileReader(Subjects::known, Subjects.ids())).find(jurisdiction);
+        Profile profile = Packaged.profiles().find(jurisdiction);
         List<Finding> findings = new Judge(List.of(profile)).judge(book, LocalDate.parse("2026-11-25")).findings();
         return findings.stream().filter(finding -> finding.requirement().equals(requirement)).findFirst().orElseThrow();
     }

@@ -3,10 +3,8 @@ package org.hearthrule.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.hearthrule.law.Packaged;
 import org.hearthrule.law.Profile;
-import org.hearthrule.law.ProfileReader;
-import org.hearthrule.law.Profiles;
-import org.hearthrule.terms.Subjects;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -18,24 +16,20 @@ class RuleCoverageTest {
     private static final int CASES = 8;
     private static final int CASES_OF_FEW = 4;
 
-    private static Profiles profiles() {
-        return Profiles.packaged(new ProfileReader(Subjects::known, Subjects.ids()));
-    }
-
     static List<String> codes() {
-        return profiles().codes();
+        return Packaged.profiles().codes();
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("codes")
     void everyDutyAppliesInOneCaseAndStaysAwayInAnother(String code) throws Exception {
-        assertThat(RuleCoverage.gaps(profiles().find(code), LawCase.of(code))).isEmpty();
+        assertThat(RuleCoverage.gaps(Packaged.profiles().find(code), LawCase.of(code))).isEmpty();
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("codes")
     void stateHasEnoughCases(String code) throws Exception {
-        Profile profile = profiles().find(code);
+        Profile profile = Packaged.profiles().find(code);
         int duties = profile.pathways().stream().mapToInt(pathway -> pathway.asks().size()).sum();
         assertThat(LawCase.of(code)).hasSizeGreaterThanOrEqualTo(duties < FEW_DUTIES ? CASES_OF_FEW : CASES);
     }
