@@ -24,9 +24,9 @@ final class AgeText {
     }
 
     /** Says the ages that bind everywhere in the state. */
-    void add(Page page, LocalDate asOf) {
-        page.blank().heading(wording.say("law.age"));
-        add(page, 0, profile.attendance(), profile.usualPathway(), asOf);
+    void add(SheetBuilder sheet, LocalDate asOf) {
+        sheet.heading(wording.say("law.age"), "age");
+        add(sheet, profile.attendance(), profile.usualPathway(), asOf);
     }
 
     /** @return a sentence or two for each entry that is in force on the pathway */
@@ -48,20 +48,20 @@ final class AgeText {
     }
 
     /** Says ages in force, for example those of one pathway. */
-    void add(Page page, int indent, List<AttendanceAge> ages, Pathway pathway, LocalDate asOf) {
+    void add(SheetBuilder sheet, List<AttendanceAge> ages, Pathway pathway, LocalDate asOf) {
         ConditionWords conditions = new ConditionWords(wording, profile, pathway);
         for (AttendanceAge age : ages) {
             if (!age.validity().inForceOn(asOf)) {
                 continue;
             }
-            page.paragraph(indent, sentence(age, conditions));
+            sheet.say(sentence(age, conditions));
             if (age.early() != null) {
-                page.paragraph(indent, wording.say("law.age.early", conditions.of(age.early())));
+                sheet.say(wording.say("law.age.early", conditions.of(age.early())));
             }
             if (age.note() != null) {
-                page.paragraph(indent, age.note());
+                sheet.say(age.note());
             }
-            page.paragraph(indent, String.join(" ", new Sources(wording).sentences(age.cites())));
+            sheet.say(String.join(" ", new Sources(wording).sentences(age.cites())));
         }
     }
 

@@ -4,8 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.hearthrule.checklist.Sheet.Item;
+import org.hearthrule.checklist.Sheet.Reference;
 import org.hearthrule.law.Condition;
 import org.hearthrule.law.Due;
 import org.hearthrule.law.Evidence;
@@ -26,40 +27,33 @@ public final class LawGuide {
     private final Pathway pathway;
     private final LocalDate asOf;
     private final Wording wording;
-    private final Page page;
-    private final Style style;
+    private final LawParts law;
+    private final SheetBuilder sheet = new SheetBuilder();
 
-    private LawGuide(Profile profile, Pathway pathway, LocalDate asOf, Wording wording, Style style) {
+    private LawGuide(Profile profile, Pathway pathway, LocalDate asOf, Wording wording) {
         this.profile = profile;
         this.pathway = pathway;
         this.asOf = asOf;
         this.wording = wording;
-        this.style = style;
-        this.page = new Page(style, wording);
+        this.law = new LawParts(profile, asOf, wording);
     }
 
-    /**
-     * @param pathway the way that is told in full
-     * @return the guide, each line ended
-     */
-    public static String of(Profile profile, Pathway pathway, LocalDate asOf, Wording wording, Style style) {
-        return new LawGuide(profile, pathway, asOf, wording, style).write();
+    /** @param pathway the way that is told in full */
+    public static Sheet of(Profile profile, Pathway pathway, LocalDate asOf, Wording wording) {
+        return new LawGuide(profile, pathway, asOf, wording).write();
     }
 
-    private String write() {
-        page.line(style.bold(page.clean(wording.say("law.title", profile.name(), profile.lawCallsIt()))));
-        page.paragraph(0, wording.say("law.as-of", wording.date(asOf), wording.date(profile.lastRead())));
-        page.blank().paragraph(0, wording.say("caution")).blank();
-        String ages = String.join(" ", new AgeText(wording, profile).sentences(pathway, asOf));
-        page.paragraph(0, ages);
+    private Sheet write() {
+        law.head(sheet);
+        sheet.say(String.join(" ", new AgeText(wording, profile).sentences(pathway, asOf)));
         ways();
         asked();
         notAsked();
         notices();
-        page.blank().paragraph(0, wording.say("law.confirm", profile.confirmWith(), profile.agency()));
-        String code = profile.code().toLowerCase(Locale.ROOT);
-        page.paragraph(0, wording.say("law.guide.more", code));
-        return page.toString();
+        law.confirm(sheet.apart());
+        sheet.hint(wording.say("law.guide.more", law.code()), law.link("law.to.ways", new Reference.OtherWays(law.code())),
+                law.link("law.to.whole", new Reference.WholeLaw(law.code())), law.dates());
+        return sheet.sheet(law.title());
     }
 
     /** @return a sentence when the way is not open on that day */
@@ -79,26 +73,24 @@ public final class LawGuide {
     }
 
     private void ways() {
-        List<Pathway> ways = profile.pathways().stream().filter(way -> way.validity().inForceOn(asOf)).toList();
+        List<Pathway> ways = law.standing();
         if (ways.isEmpty()) {
-            page.blank().paragraph(0, wording.say("law.not-then"));
+            sheet.apart().say(wording.say("law.not-then"));
         }
         if (ways.size() > 1) {
-            page.blank().heading(wording.say("law.guide.ways"));
+            sheet.heading(wording.say("law.guide.ways"));
             for (Pathway way : ways) {
-                page.hanging(2, way == pathway ? "> " : "- ", way.slug() + ": " + way.inShort());
+                Sheet.Span name = new Sheet.See(way.slug(), new Sheet.Link(way.name(), new Reference.Law(law.code(), way.slug())));
+                sheet.item(Item.of(way == pathway ? Sheet.Plain.HERE : Sheet.Plain.DASH,
+                        List.of(name, new Sheet.Text(": " + way.inShort()))));
             }
         }
     }
 
     private void asked() {
-        page.blank().heading(pathway.name().toUpperCase(Locale.ROOT));
-        List<String> facts = new ArrayList<>(List.of(wording.say("law.pathway.open-to", pathway.openTo())));
-        if (pathway.instructor() != null) {
-            facts.add(wording.say("law.pathway.instructor", pathway.instructor()));
-        }
-        notInForce(pathway, asOf, wording).ifPresent(said -> page.paragraph(0, said));
-        page.paragraph(0, String.join(" ", facts));
+        sheet.heading(pathway.name());
+        notInForce(pathway, asOf, wording).ifPresent(sheet::say);
+        sheet.say(String.join(" ", law.openTo(pathway)));
         int special = 0;
         Topic shown = null;
         for (Topic topic : Topic.values()) {
@@ -111,14 +103,14 @@ public final class LawGuide {
                     continue;
                 }
                 if (topic != shown) {
-                    page.blank().line("  " + style.bold(wording.say("law.guide." + topic.slug())));
+                    sheet.within(topic.words(wording));
                     shown = topic;
                 }
-                page.hanging(4, "- ", duty(asked));
+                sheet.dash(duty(asked));
             }
         }
         if (special > 0) {
-            page.blank().paragraph(2, wording.count("law.guide.special", special));
+            sheet.add(new Sheet.Remark(wording.count("law.guide.special", special)));
         }
     }
 
@@ -172,8 +164,8 @@ public final class LawGuide {
     private void notAsked() {
         List<String> not = pathway.doesNotAskOn(asOf).stream().map(Pathway.NotAsked::what).toList();
         if (!not.isEmpty()) {
-            page.blank().line("  " + style.bold(wording.say("law.not-asked")));
-            page.paragraph(4, String.join(" ", not));
+            sheet.within(wording.say("law.not-asked"));
+            sheet.say(String.join(" ", not));
         }
     }
 
@@ -182,22 +174,14 @@ public final class LawGuide {
                 .filter(asked -> !asked.validity().announced() && asked.validity().from() != null
                         && asked.validity().from().isAfter(asOf))
                 .sorted(Comparator.comparing(asked -> asked.validity().from())).toList();
-        notices("law.guide.later", later.stream().map(asked -> from(asked.validity().from(), asked.title() + '.')).toList());
-        notices("law.announced", profile.announced().stream().map(coming -> from(coming.from(), coming.what())).toList());
+        law.part(sheet, "law.guide.later", "later", later.stream()
+                .map(asked -> law.from(asked.validity().from(), asked.title() + '.')).distinct().toList());
+        law.part(sheet, "law.announced", "announced", profile.announced().stream()
+                .map(coming -> law.from(coming.from(), coming.what())).distinct().toList());
+        sheet.foot();
         int open = Reading.of(profile).doubts();
         if (open > 0) {
-            page.blank().paragraph(0, wording.count("law.guide.doubts", open));
+            sheet.hint(wording.count("law.guide.doubts", open), law.link("law.to.doubts", new Reference.Doubts(law.code())));
         }
-    }
-
-    private void notices(String heading, List<String> notices) {
-        if (!notices.isEmpty()) {
-            page.blank().heading(wording.say(heading));
-            notices.stream().distinct().forEach(one -> page.hanging(2, "- ", one));
-        }
-    }
-
-    private String from(LocalDate day, String what) {
-        return day == null ? wording.say("law.announced.unknown", what) : wording.say("law.announced.from", wording.date(day), what);
     }
 }

@@ -1,8 +1,12 @@
 package org.hearthrule.checklist;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.hearthrule.checklist.Sheet.Column;
+import org.hearthrule.checklist.Sheet.Span;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.terms.Basis;
@@ -11,42 +15,43 @@ import org.hearthrule.terms.Wording;
 /** Lists the laws there are: how many pathways and requirements each has, and how its requirements were read. */
 public final class LawList {
 
-    private static final int[] COLUMNS = {25, 5, 7, 5, 7, 6, 7, 11, 7};
+    private static final int NUMBERS = 7;
 
     private LawList() { }
 
-    /** @return a table, each line ended */
-    public static String text(List<Profile> profiles, Wording wording, Style style) {
-        Page page = new Page(style, wording);
-        page.heading(wording.say("law.list.title"));
-        page.line(style.dim(row(page, wording.say("law.list.state"), wording.say("law.list.pathways"),
-                wording.say("law.list.requirements"), wording.say("law.list.text"), wording.say("law.list.agency"),
-                wording.say("law.list.secondary"), wording.say("law.list.memory"), wording.say("law.list.read"),
-                wording.say("law.list.doubts"))));
+    /** @return a table */
+    public static Sheet sheet(List<Profile> profiles, Wording wording) {
+        List<List<Span>> rows = new ArrayList<>();
         for (Profile profile : profiles) {
             String code = profile.code().substring("us-".length()).toLowerCase(Locale.ROOT);
-            page.line(row(page, code + "  " + profile.name(), Reading.of(profile), profile.lastRead().toString()));
+            rows.add(row(new Sheet.See(code + "  " + profile.name(), new Sheet.Link(profile.name(),
+                    new Sheet.Reference.Law(profile.code().toLowerCase(Locale.ROOT), null))), Reading.of(profile),
+                    profile.lastRead().toString()));
         }
-        page.line(style.dim(row(page, wording.say("law.list.sum"), Reading.of(profiles), "")));
-        page.blank().paragraph(0, wording.say("law.list.foot"));
-        return page.toString();
+        rows.add(row(new Sheet.Text(wording.say("law.list.sum")), Reading.of(profiles), ""));
+        String title = wording.say("law.list.title");
+        return new SheetBuilder().heading(title).add(new Sheet.Table(title, columns(wording), rows, true))
+                .foot().say(wording.say("law.list.foot")).sheet("");
     }
 
-    private static String row(Page page, String name, Reading reading, String read) {
-        return row(page, name, Integer.toString(reading.pathways()), Integer.toString(reading.requirements()),
+    private static List<Column> columns(Wording wording) {
+        return List.of(new Column(wording.say("law.list.state"), "", 25, Column.Align.LEFT),
+                number(wording, "pathways", 5), number(wording, "requirements", NUMBERS), number(wording, "text", 5),
+                number(wording, "agency", NUMBERS), number(wording, "secondary", 6), number(wording, "memory", NUMBERS),
+                number(wording, "read", 11), number(wording, "doubts", NUMBERS));
+    }
+
+    private static Column number(Wording wording, String key, int width) {
+        return new Column(wording.say("law.list." + key), "", width, Column.Align.RIGHT);
+    }
+
+    private static List<Span> row(Span name, Reading reading, String read) {
+        List<Span> cells = new ArrayList<>(List.of(name));
+        Stream.of(Integer.toString(reading.pathways()), Integer.toString(reading.requirements()),
                 reading.percent(Basis.TEXT) + "%", reading.percent(Basis.AGENCY) + "%",
                 reading.percent(Basis.SECONDARY) + "%", reading.percent(Basis.MEMORY) + "%", read,
-                Integer.toString(reading.doubts()));
-    }
-
-    private static String row(Page page, String... cells) {
-        StringBuilder row = new StringBuilder();
-        for (int i = 0; i < cells.length; i++) {
-            String cell = page.clean(cells[i]);
-            String space = " ".repeat(Math.max(1, COLUMNS[i] - Width.of(cell)));
-            row.append(i == 0 ? cell + space : space + cell);
-        }
-        return row.toString();
+                Integer.toString(reading.doubts())).map(Sheet.Text::new).forEach(cells::add);
+        return cells;
     }
 
     /** @return the object that {@code law --list --format json} gives, its last line ended */

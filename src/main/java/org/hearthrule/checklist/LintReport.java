@@ -20,7 +20,7 @@ public record LintReport(List<Problem> problems, int files) {
 
     /** @return each problem with its line, then how many there are */
     public String text(Wording wording, Style style) {
-        Page page = new Page(style, wording);
+        TextPage page = new TextPage(style, wording);
         for (Problem problem : problems) {
             problem.toText().lines().forEach(line -> page.line(page.clean(line)));
         }

@@ -17,7 +17,7 @@ public final class TextWriter {
     private final Sources sources;
     private final Checklist checklist;
     private final FirstNames firstNames;
-    private final Page page;
+    private final TextPage page;
     private final String onlyPathway;
 
     private TextWriter(Checklist checklist, Wording wording, Style style) {
@@ -26,7 +26,7 @@ public final class TextWriter {
         this.sources = new Sources(wording);
         this.checklist = checklist;
         this.firstNames = FirstNames.of(checklist);
-        this.page = new Page(style, wording);
+        this.page = new TextPage(style, wording);
         List<String> pathways = Stream.concat(checklist.follows().stream().map(follows -> follows.pathway().id() + '/'),
                 checklist.followed().stream().map(followed -> followed.pathway().id() + '/')).distinct().toList();
         this.onlyPathway = pathways.size() == 1 ? pathways.get(0) : null;
@@ -132,7 +132,7 @@ public final class TextWriter {
     private List<String> right(TextEntry entry, boolean late) {
         Line line = entry.line();
         Finding finding = line.finding();
-        int columns = style.columns() - Page.DATES;
+        int columns = style.columns() - TextPage.DATES;
         List<String> right = new ArrayList<>();
         page.wrap(title(finding, entry.names()), columns).forEach(text -> right.add(style.bold(text)));
         String word = Shape.of(finding.status(), style.unicode()) + ' ' + wording.say("status." + statusKey(line)

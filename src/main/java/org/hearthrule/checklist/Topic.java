@@ -2,6 +2,7 @@ package org.hearthrule.checklist;
 
 import java.util.Locale;
 import org.hearthrule.law.RequirementKind;
+import org.hearthrule.terms.Wording;
 
 /** What two laws are laid side by side by, in the order in which it is read. */
 enum Topic {
@@ -18,6 +19,11 @@ enum Topic {
             case HEALTH -> HEALTH;
             default -> OTHER;
         };
+    }
+
+    /** @return its heading */
+    String words(Wording wording) {
+        return wording.say("law.topic." + slug());
     }
 
     String slug() {

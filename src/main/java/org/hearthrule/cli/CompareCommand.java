@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hearthrule.checklist.Checklist;
 import org.hearthrule.checklist.CompareJson;
-import org.hearthrule.checklist.CompareText;
+import org.hearthrule.checklist.CompareSheet;
 import org.hearthrule.checklist.Comparison;
 import org.hearthrule.checklist.Line;
 import org.hearthrule.input.BadInputException;
@@ -70,7 +70,7 @@ final class CompareCommand implements Command {
         if (output.format().equals("json")) {
             output.data(CompareJson.write(comparison, Wording.english()));
         } else {
-            output.text(CompareText.write(comparison, Wording.english(), output.style()));
+            output.sheet(CompareSheet.of(comparison, Wording.english()));
         }
         return Exit.OK;
     }

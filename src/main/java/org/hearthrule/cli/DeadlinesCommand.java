@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.hearthrule.checklist.Checklist;
-import org.hearthrule.checklist.Page;
+import org.hearthrule.checklist.TextPage;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
@@ -61,7 +61,7 @@ final class DeadlinesCommand implements Command {
     /** The ways there are, one line each, and which one is shown below. */
     private static String pathways(Profile law, Pathway shown, LocalDate asOf, Output output) {
         Wording wording = Wording.english();
-        Page page = new Page(output.style(), wording);
+        TextPage page = new TextPage(output.style(), wording);
         page.heading(wording.say("deadlines.pathways", law.name().toUpperCase(Locale.ROOT)));
         for (Pathway pathway : law.pathways()) {
             if (pathway.validity().inForceOn(asOf)) {

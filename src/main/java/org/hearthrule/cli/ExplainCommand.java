@@ -7,8 +7,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hearthrule.checklist.Checklist;
-import org.hearthrule.checklist.ExplainText;
+import org.hearthrule.checklist.ExplainSheet;
 import org.hearthrule.checklist.Line;
+import org.hearthrule.checklist.SheetText;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.input.Nearest;
 import org.hearthrule.law.Profiles;
@@ -39,8 +40,8 @@ final class ExplainCommand implements Command {
         Judgement judgement = Checkup.judge(book.orElseThrow(), profiles, asOf, given.problems());
         Optional<Line> line = find(Checklist.of(judgement, book.orElseThrow()).lines(), given);
         given.throwIfErrors();
-        terminal.print(ExplainText.of(line.orElseThrow(), judgement, Wording.english(), terminal.style(),
-                given.is("--all")));
+        terminal.print(SheetText.of(ExplainSheet.of(line.orElseThrow(), judgement, Wording.english(), given.is("--all")),
+                Wording.english(), terminal.style()));
         return Exit.OK;
     }
 

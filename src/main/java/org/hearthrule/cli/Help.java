@@ -1,8 +1,8 @@
 package org.hearthrule.cli;
 
 import java.util.List;
-import org.hearthrule.checklist.Page;
 import org.hearthrule.checklist.Style;
+import org.hearthrule.checklist.TextPage;
 import org.hearthrule.terms.Wording;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -29,7 +29,7 @@ final class Help {
 
     static String all(Style style) {
         Wording help = Wording.load(RESOURCE);
-        Page page = new Page(style, Wording.english());
+        TextPage page = new TextPage(style, Wording.english());
         page.paragraph(0, help.say("all.about")).blank().heading(help.say("heading.usage"));
         page.paragraph(2, help.say("all.usage")).blank().heading(help.say("heading.commands"));
         for (String name : Commands.names()) {
@@ -45,7 +45,7 @@ final class Help {
 
     static String of(String name, CommandSpec spec, Style style) {
         Wording help = Wording.load(RESOURCE);
-        Page page = new Page(style, Wording.english());
+        TextPage page = new TextPage(style, Wording.english());
         String key = key(name);
         page.paragraph(0, help.say(key + ".about")).blank().heading(help.say("heading.usage"));
         page.hanging(2, "", help.say(key + ".usage")).blank();
@@ -69,7 +69,7 @@ final class Help {
         return help.say(help.has(own) ? own : "option." + name);
     }
 
-    private static void examples(Page page, Wording help, String key) {
+    private static void examples(TextPage page, Wording help, String key) {
         page.heading(help.say("heading.examples"));
         for (int i = 1; help.has(key + ".example." + i); i++) {
             page.line("  " + page.style().bold(page.clean(help.say(key + ".example." + i))));
@@ -78,15 +78,15 @@ final class Help {
         page.blank();
     }
 
-    private static void exits(Page page, Wording help, List<String> codes) {
+    private static void exits(TextPage page, Wording help, List<String> codes) {
         codes.forEach(code -> entry(page, code, help.say("exit." + code), 4));
     }
 
-    private static void entry(Page page, String name, String words) {
+    private static void entry(TextPage page, String name, String words) {
         entry(page, name, words, NAMES);
     }
 
-    private static void entry(Page page, String name, String words, int column) {
+    private static void entry(TextPage page, String name, String words, int column) {
         String plain = page.clean(name);
         if (plain.length() > column - 2) {
             page.line("  " + plain);

@@ -3,8 +3,8 @@ package org.hearthrule.cli;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.hearthrule.checklist.Page;
 import org.hearthrule.checklist.Style;
+import org.hearthrule.checklist.TextPage;
 import org.hearthrule.records.DateForm;
 import org.hearthrule.records.ImportColumn;
 import org.hearthrule.records.ImportPreview;
@@ -17,13 +17,13 @@ final class ImportText {
     private static final int SHOWN = 8;
 
     private final Wording wording;
-    private final Page page;
+    private final TextPage page;
     private final ImportPreview preview;
 
     private ImportText(ImportPreview preview, Wording wording, Style style) {
         this.preview = preview;
         this.wording = wording;
-        this.page = new Page(style, wording);
+        this.page = new TextPage(style, wording);
     }
 
     static String of(ImportPreview preview, String table, Wording wording, Style style) {

@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hearthrule.checklist.LawGuide;
+import org.hearthrule.checklist.LawInFull;
 import org.hearthrule.checklist.LawList;
 import org.hearthrule.checklist.LawRegister;
-import org.hearthrule.checklist.LawText;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
@@ -44,15 +44,15 @@ final class LawCommand implements Command {
             } else if (output.format().equals("markdown")) {
                 output.data(LawRegister.markdown(all, Wording.english()));
             } else {
-                output.text(LawList.text(all, Wording.english(), output.style()));
+                output.sheet(LawList.sheet(all, Wording.english()));
             }
             return Exit.OK;
         }
         Optional<Profile> profile = Laws.find(profiles, given.text("JURISDICTION"), given);
         Optional<Pathway> pathway = profile.flatMap(law -> TypedBook.pathway(law, "--pathway", given));
         given.throwIfErrors();
-        output.text(given.is("--all") ? LawText.of(profile.orElseThrow(), asOf, Wording.english(), output.style())
-                : LawGuide.of(profile.orElseThrow(), pathway.orElseThrow(), asOf, Wording.english(), output.style()));
+        output.sheet(given.is("--all") ? LawInFull.of(profile.orElseThrow(), asOf, Wording.english())
+                : LawGuide.of(profile.orElseThrow(), pathway.orElseThrow(), asOf, Wording.english()));
         terminal.warn(given.problems());
         return Exit.OK;
     }

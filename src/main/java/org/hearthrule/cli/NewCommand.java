@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
-import org.hearthrule.checklist.Page;
+import org.hearthrule.checklist.TextPage;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;
@@ -39,7 +39,7 @@ final class NewCommand implements Command {
         }
         new BookWriter(folder, Clock.systemDefaultZone()).write(Snapshot.nothing(), book.get());
         Wording wording = Wording.english();
-        Page page = new Page(terminal.style(), wording);
+        TextPage page = new TextPage(terminal.style(), wording);
         page.blank().paragraph(0, wording.say("new.done", folder));
         page.blank().line("  hearthrule check " + shell(given.text("BOOK"))).blank();
         page.paragraph(0, wording.say("new.log"));

@@ -6,7 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.hearthrule.checklist.Page;
+import org.hearthrule.checklist.TextPage;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
@@ -66,7 +66,7 @@ final class NewDialog {
     }
 
     private void say(String text) {
-        Page page = new Page(terminal.style(), wording);
+        TextPage page = new TextPage(terminal.style(), wording);
         terminal.print(page.paragraph(0, text).toString());
     }
 
@@ -120,12 +120,12 @@ final class NewDialog {
     }
 
     private String text(String sentence) {
-        String set = new Page(terminal.style(), wording).paragraph(0, sentence).toString();
+        String set = new TextPage(terminal.style(), wording).paragraph(0, sentence).toString();
         return set.substring(0, set.length() - 1);
     }
 
     private String pathways() {
-        Page page = new Page(terminal.style(), wording);
+        TextPage page = new TextPage(terminal.style(), wording);
         page.paragraph(0, wording.say("new.pathway", draft.child().name, draft.child().profile.name()));
         List<Pathway> pathways = standing();
         for (int i = 0; i < pathways.size(); i++) {
@@ -142,7 +142,7 @@ final class NewDialog {
     }
 
     private String confirm() {
-        Page page = new Page(terminal.style(), wording);
+        TextPage page = new TextPage(terminal.style(), wording);
         page.paragraph(0, wording.say("new.confirm", draft.family));
         for (NewBook.Child child : draft.children()) {
             page.hanging(2, "", wording.say("new.confirm.child", child.name, wording.date(child.born), child.grade,

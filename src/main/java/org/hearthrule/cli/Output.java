@@ -8,8 +8,11 @@ import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.stream.Stream;
 import org.hearthrule.checklist.CalendarFile;
+import org.hearthrule.checklist.Sheet;
+import org.hearthrule.checklist.SheetText;
 import org.hearthrule.checklist.Style;
 import org.hearthrule.input.Nearest;
+import org.hearthrule.terms.Wording;
 
 /** Where a command's result goes: the terminal, or the file of {@code --out}, which is written whole or not at all. */
 final class Output {
@@ -96,6 +99,11 @@ final class Output {
         } else {
             save(before + text);
         }
+    }
+
+    /** Writes a sheet as text. */
+    void sheet(Sheet sheet) throws IOException {
+        text(SheetText.of(sheet, Wording.english(), style()));
     }
 
     /** Writes a file's text, which is UTF-8 everywhere. */

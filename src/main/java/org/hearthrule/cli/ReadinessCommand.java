@@ -8,7 +8,7 @@ import org.hearthrule.checklist.Checklist;
 import org.hearthrule.checklist.Readiness;
 import org.hearthrule.checklist.ReadinessCheck;
 import org.hearthrule.checklist.ReadinessJson;
-import org.hearthrule.checklist.ReadinessText;
+import org.hearthrule.checklist.ReadinessSheet;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;
@@ -42,7 +42,7 @@ final class ReadinessCommand implements Command {
         if (output.format().equals("json")) {
             output.data(ReadinessJson.of(ready, Wording.english()));
         } else {
-            output.text(ReadinessText.of(ready, Wording.english(), output.style()));
+            output.sheet(ReadinessSheet.of(ready, Wording.english()));
         }
         terminal.warn(given.problems());
         return Exit.OK;

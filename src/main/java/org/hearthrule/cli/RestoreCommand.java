@@ -7,7 +7,7 @@ import java.time.Clock;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import org.hearthrule.checklist.Page;
+import org.hearthrule.checklist.TextPage;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.records.BookWriter;
 import org.hearthrule.records.Copy;
@@ -65,7 +65,7 @@ final class RestoreCommand implements Command {
 
     private static String list(List<Copy> copies, Terminal terminal) {
         Wording wording = Wording.english();
-        Page page = new Page(terminal.style(), wording);
+        TextPage page = new TextPage(terminal.style(), wording);
         if (copies.isEmpty()) {
             page.paragraph(0, wording.say("restore.none"));
             return page.toString();

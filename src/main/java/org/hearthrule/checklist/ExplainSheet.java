@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.hearthrule.checklist.Sheet.Item;
 import org.hearthrule.law.Cite;
 import org.hearthrule.law.Profile;
 import org.hearthrule.rules.Finding;
@@ -12,32 +13,26 @@ import org.hearthrule.rules.RecordRef;
 import org.hearthrule.terms.Wording;
 
 /** Explains one line: the rule, the law, the very records counted, the arithmetic, what would change the answer. */
-public final class ExplainText {
+public final class ExplainSheet {
 
     /** So many records are shown unless all are asked for: the first half and the last half of them. */
     private static final int RECORDS_SHOWN = 24;
 
     private final Wording wording;
-    private final Style style;
     private final boolean all;
-    private final Page page;
+    private final SheetBuilder sheet = new SheetBuilder();
 
-    private ExplainText(Wording wording, Style style, boolean all) {
+    private ExplainSheet(Wording wording, boolean all) {
         this.wording = wording;
-        this.style = style;
         this.all = all;
-        this.page = new Page(style, wording);
     }
 
-    /**
-     * @param all every record, however many there are
-     * @return the explanation, each line ended
-     */
-    public static String of(Line line, Judgement judgement, Wording wording, Style style, boolean all) {
-        return new ExplainText(wording, style, all).write(line, judgement);
+    /** @param all every record, however many there are */
+    public static Sheet of(Line line, Judgement judgement, Wording wording, boolean all) {
+        return new ExplainSheet(wording, all).write(line, judgement);
     }
 
-    private String write(Line line, Judgement judgement) {
+    private Sheet write(Line line, Judgement judgement) {
         Finding finding = line.finding();
         head(line, judgement.asOf());
         list("explain.counted", counted(finding.counted()));
@@ -45,31 +40,28 @@ public final class ExplainText {
         records(finding.records());
         list("explain.change", finding.wouldChange());
         law(line, judgement);
-        page.blank().heading(wording.say("explain.rules"));
-        finding.rules().forEach(rule -> page.line("  " + page.clean(rule)));
-        page.blank().paragraph(0, wording.say("caution.foot"));
-        return page.toString();
+        list("explain.rules", finding.rules());
+        sheet.foot().say(wording.say("caution.foot"));
+        return sheet.sheet(finding.studentName() == null ? finding.title()
+                : wording.say("line.title", finding.title(), finding.studentName()));
     }
 
     private void head(Line line, LocalDate asOf) {
         Finding finding = line.finding();
-        String title = finding.studentName() == null ? finding.title()
-                : wording.say("line.title", finding.title(), finding.studentName());
-        page.wrap(title, style.columns()).forEach(text -> page.line(style.bold(text)));
-        page.line(style.dim(page.clean(finding.id())));
-        String word = Shape.of(finding.status(), style.unicode()) + ' ' + wording.say("status."
-                + (line.section() == Section.NOT_ASKED ? line.section().slug() : finding.status().slug()));
+        sheet.small(finding.id()).apart();
+        String word = wording.say("status." + (line.section() == Section.NOT_ASKED ? line.section().slug()
+                : finding.status().slug()));
         String due = finding.due() == null ? word : word + ' ' + wording.say("explain.due", wording.date(finding.due()),
                 wording.distance(finding.due(), asOf));
-        page.blank().paragraph(0, due + '.');
+        sheet.say(new Sheet.Tile(finding.status()), new Sheet.Text(' ' + due + '.'));
         // the remark on the rule stands below, with the law
         String note = line.asked() == null ? null : line.asked().note();
-        finding.why().stream().filter(why -> !why.equals(note)).forEach(why -> page.paragraph(0, why));
+        finding.why().stream().filter(why -> !why.equals(note)).forEach(sheet::say);
         if (finding.dueNote() != null) {
-            page.paragraph(0, finding.dueNote());
+            sheet.say(finding.dueNote());
         }
         if (finding.next() != null) {
-            page.paragraph(0, wording.say("line.next", finding.next()));
+            sheet.say(wording.say("line.next", finding.next()));
         }
     }
 
@@ -85,55 +77,60 @@ public final class ExplainText {
 
     private void list(String heading, List<String> items) {
         if (!items.isEmpty()) {
-            page.blank().heading(wording.say(heading));
-            items.forEach(item -> page.hanging(2, "", item));
+            sheet.heading(wording.say(heading));
+            items.forEach(this::item);
         }
     }
 
+    private void item(String text) {
+        sheet.item(Sheet.Plain.NONE, text);
+    }
+
     private void records(List<RecordRef> records) {
-        page.blank().heading(wording.count("explain.records", records.size()));
+        sheet.heading(wording.count("explain.records", records.size()));
         if (records.isEmpty()) {
-            page.paragraph(2, wording.say("explain.records.none"));
+            item(wording.say("explain.records.none"));
             return;
         }
         int left = all ? 0 : Math.max(0, records.size() - RECORDS_SHOWN);
         int half = left == 0 ? records.size() : RECORDS_SHOWN / 2;
         records.subList(0, half).forEach(this::record);
         if (left > 0) {
-            page.paragraph(2, wording.say("explain.records.more", Wording.number(left)));
+            String number = Wording.number(left);
+            sheet.item(Item.of(Sheet.Plain.NONE, List.of(new Sheet.See(wording.say("explain.records.more", number),
+                    new Sheet.Link(wording.say("explain.records.between", number), new Sheet.Reference.AllRecords())))));
             records.subList(records.size() - half, records.size()).forEach(this::record);
         }
     }
 
     private void record(RecordRef record) {
-        String day = record.date() == null ? wording.say("explain.no-day") : record.date().toString();
-        page.hanging(2, day + "  ", wording.say("explain.record", record.words(), record.year(), record.id()));
+        sheet.item(new Sheet.Day(record.date()), wording.say("explain.record", record.words(), record.year(), record.id()));
     }
 
     private void law(Line line, Judgement judgement) {
         Finding finding = line.finding();
-        page.blank().heading(wording.say("explain.law"));
+        sheet.heading(wording.say("explain.law"));
         if (finding.cites().isEmpty()) {
-            page.paragraph(2, wording.say("line.no-source"));
+            item(wording.say("line.no-source"));
         }
         Sources sources = new Sources(wording);
         for (Cite cite : finding.cites()) {
-            page.hanging(2, "", String.join(" ", sources.sentences(List.of(cite))));
-            page.wrap(cite.source().address(), style.columns() - 2).forEach(text -> page.line("  " + style.dim(text)));
+            sheet.item(Item.of(Sheet.Plain.NONE, String.join(" ", sources.sentences(List.of(cite))))
+                    .over(new Sheet.Address(cite.source().address())));
         }
         if (line.binding() != null) {
-            page.paragraph(2, wording.say("explain.binding", line.binding().words()));
+            item(wording.say("explain.binding", line.binding().words()));
         }
         for (Profile profile : judgement.profiles()) {
-            new Duty(wording, profile).note(finding.requirement()).ifPresent(note -> page.paragraph(2, note));
+            new Duty(wording, profile).note(finding.requirement()).ifPresent(this::item);
             for (Profile.Doubt doubt : profile.doubts()) {
                 if (doubt.on().contains(finding.requirement())) {
-                    page.paragraph(2, wording.say("explain.doubt", doubt.about(), doubt.ask()));
+                    item(wording.say("explain.doubt", doubt.about(), doubt.ask()));
                 }
             }
         }
         if (finding.confirmWith() != null) {
-            page.paragraph(2, wording.say("line.confirm", finding.confirmWith()));
+            item(wording.say("line.confirm", finding.confirmWith()));
         }
     }
 }

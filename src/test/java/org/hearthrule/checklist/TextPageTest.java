@@ -7,9 +7,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class PageTest {
+class TextPageTest {
 
-    private final Page page = new Page(Style.PLAIN, Wording.english());
+    private final TextPage page = new TextPage(Style.PLAIN, Wording.english());
 
     @Test
     void wrapsOnWords() {

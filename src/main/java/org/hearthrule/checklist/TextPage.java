@@ -12,7 +12,7 @@ import org.hearthrule.terms.Wording;
  * <p>Characters that cannot be seen are shown as escapes, so that text from a file never steers the terminal. Not safe
  * for use by several threads at once.
  */
-public final class Page {
+public final class TextPage {
 
     /** Columns of the date column: the longest date, {@code September 30, 2027}, and two spaces. */
     static final int DATES = 20;
@@ -21,7 +21,7 @@ public final class Page {
     private final Set<String> months;
     private final StringBuilder out = new StringBuilder(8_000);
 
-    public Page(Style style, Wording wording) {
+    public TextPage(Style style, Wording wording) {
         this.style = style;
         this.months = new HashSet<>(wording.months());
     }
@@ -31,7 +31,7 @@ public final class Page {
     }
 
     /** Adds one line as it is. */
-    public Page line(String text) {
+    public TextPage line(String text) {
         int end = text.length();
         while (end > 0 && text.charAt(end - 1) == ' ') {
             end--;
@@ -40,13 +40,13 @@ public final class Page {
         return this;
     }
 
-    public Page blank() {
+    public TextPage blank() {
         out.append('\n');
         return this;
     }
 
     /** Adds a paragraph, wrapped, after so many spaces. */
-    public Page paragraph(int indent, String text) {
+    public TextPage paragraph(int indent, String text) {
         for (String line : wrap(text, style.columns() - indent)) {
             line(" ".repeat(indent) + line);
         }
@@ -54,7 +54,7 @@ public final class Page {
     }
 
     /** Adds a paragraph whose later lines are set in further than the first. */
-    public Page hanging(int indent, String mark, String text) {
+    public TextPage hanging(int indent, String mark, String text) {
         int in = indent + Width.of(mark);
         List<String> lines = wrap(text, style.columns() - in);
         line(" ".repeat(indent) + mark + lines.get(0));
@@ -63,7 +63,7 @@ public final class Page {
     }
 
     /** Adds a heading with a hairline to the margin. */
-    public Page heading(String text) {
+    public TextPage heading(String text) {
         String plain = clean(text);
         int rest = style.columns() - Width.of(plain) - 1;
         return line(style.bold(plain) + ' ' + hairline(rest));
@@ -80,7 +80,7 @@ public final class Page {
      * @param leftPlain the same without weight
      * @param right     the text column
      */
-    Page beside(List<String> left, List<String> leftPlain, List<String> right) {
+    TextPage beside(List<String> left, List<String> leftPlain, List<String> right) {
         for (int i = 0; i < Math.max(left.size(), right.size()); i++) {
             String l = i < left.size() ? left.get(i) : "";
             int width = i < left.size() ? Width.of(leftPlain.get(i)) : 0;

@@ -1,0 +1,53 @@
+package org.hearthrule.page.sheet;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.hearthrule.checklist.Sheet.Reference;
+
+/**
+ * Where on the page a sheet's references lead.
+ *
+ * @param on the day the law is looked at, or null for today
+ */
+public record Addresses(LocalDate on) {
+
+    public static final Addresses TODAY = new Addresses(null);
+
+    /** @return an address within the page; null where there is nothing to go to */
+    public String of(Reference to) {
+        if (to instanceof Reference.Law law) {
+            return law(law.code(), law.pathway(), "");
+        }
+        if (to instanceof Reference.WholeLaw whole) {
+            return law(whole.code(), null, "");
+        }
+        if (to instanceof Reference.OtherWays ways) {
+            return law(ways.code(), null, "#ways");
+        }
+        if (to instanceof Reference.Doubts doubts) {
+            return law(doubts.code(), null, "#doubts");
+        }
+        if (to instanceof Reference.Dates dates) {
+            return law(dates.code(), null, "#year");
+        }
+        if (to instanceof Reference.Rule rule) {
+            String[] parts = rule.id().split("/");
+            return law(parts[0], parts[1], '#' + parts[2]);
+        }
+        return null;
+    }
+
+    private String law(String code, String pathway, String anchor) {
+        List<String> query = new ArrayList<>();
+        if (pathway != null) {
+            query.add("pathway=" + URLEncoder.encode(pathway, StandardCharsets.UTF_8));
+        }
+        if (on != null) {
+            query.add("on=" + on);
+        }
+        return "/law/" + code + (query.isEmpty() ? "" : '?' + String.join("&", query)) + anchor;
+    }
+}
