@@ -17,11 +17,14 @@ import java.util.concurrent.locks.ReentrantLock;
 /**
  * Keeps two writers out of one book, in this process and in others. The operating system gives the lock back when a
  * process dies. The file itself stays: to delete it would let two writers hold a lock each, one on the deleted file.
+ *
+ * <p>A thread may take the lock of a book once, and gives it back itself.
  */
-final class FolderLock implements Closeable {
+public final class FolderLock implements Closeable {
 
     static final String FILE = ".lock";
 
+    private static final Duration PATIENCE = Duration.ofSeconds(5);
     private static final long PAUSE_MILLIS = 20;
     private static final Map<Path, ReentrantLock> HERE = new ConcurrentHashMap<>();
 
@@ -31,6 +34,17 @@ final class FolderLock implements Closeable {
     private FolderLock(ReentrantLock here, FileChannel channel) {
         this.here = here;
         this.channel = channel;
+    }
+
+    /**
+     * Waits up to five seconds for other writers of a book.
+     *
+     * @param folder of the book; must be there
+     * @return the lock, to be closed by the same thread
+     * @throws BookBusyException when another writer does not finish
+     */
+    public static FolderLock take(Path folder) throws IOException {
+        return take(folder, PATIENCE);
     }
 
     static FolderLock take(Path folder, Duration patience) throws IOException {

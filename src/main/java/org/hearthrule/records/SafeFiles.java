@@ -12,7 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 
 /** Writes files so that a crash leaves either the old one or the new one, never a part of it. */
-final class SafeFiles {
+public final class SafeFiles {
 
     private static final String TEMPORARY = ".tmp";
 
@@ -37,7 +37,7 @@ final class SafeFiles {
     }
 
     /** Puts a file in the place of another, in one step. */
-    static void move(Path from, Path to) throws IOException {
+    public static void move(Path from, Path to) throws IOException {
         Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }
 
@@ -61,7 +61,7 @@ final class SafeFiles {
     }
 
     /** Makes the names in a folder as lasting as the files. */
-    static void force(Path folder) {
+    public static void force(Path folder) {
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
         } catch (IOException e) {

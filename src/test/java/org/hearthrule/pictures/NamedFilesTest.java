@@ -1,0 +1,39 @@
+package org.hearthrule.pictures;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.RecordComponent;
+import java.util.Set;
+import java.util.TreeSet;
+import org.hearthrule.records.YearRecords;
+import org.junit.jupiter.api.Test;
+
+class NamedFilesTest {
+
+    @Test
+    void filesOfSamplesFilingsAndDocumentsAreNamed() {
+        var book = Books.read("\"samples\": [{\"student\": \"ada\", \"title\": \"Kite\", \"files\": [\"work/a.jpg\", \"b.pdf\"]}],"
+                + " \"filings\": [{\"paper\": \"notice-of-intent\", \"sent\": \"2025-08-01\", \"copy\": \"work/c.pdf\"},"
+                + " {\"paper\": \"notice-of-intent\", \"sent\": \"2025-08-02\"}],"
+                + " \"documents\": [{\"kind\": \"birth-certificate\", \"date\": \"2025-08-01\", \"file\": \"work/d.jpg\"}]");
+
+        assertThat(NamedFiles.of(book)).containsExactly("b.pdf", "work/a.jpg", "work/c.pdf", "work/d.jpg");
+    }
+
+    /** A kind of record that names a file, and is forgotten here, would have its photos tidied away as nobody's. */
+    @Test
+    void everyRecordThatCouldNameAFileIsKnownHere() {
+        Set<String> found = new TreeSet<>();
+        for (Class<?> type : YearRecords.class.getDeclaredClasses()) {
+            if (type.isRecord()) {
+                for (RecordComponent component : type.getRecordComponents()) {
+                    if (component.getName().matches("(?i).*(file|copy|scan|photo|picture|attachment|image).*")) {
+                        found.add(type.getSimpleName() + "." + component.getName());
+                    }
+                }
+            }
+        }
+
+        assertThat(found).containsExactly("Filing.copy", "KeptDocument.file", "Sample.files");
+    }
+}
