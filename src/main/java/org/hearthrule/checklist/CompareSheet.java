@@ -38,7 +38,7 @@ public final class CompareSheet {
         if (here.lines() == null) {
             sheet.hint(wording.say("compare.no-child"), new Sheet.Link(wording.say("compare.to.child"), new Reference.ForAChild()));
         }
-        sheet.add(new Sheet.Beside(title, side(here), side(there), topics(here, there)));
+        sheet.add(new Sheet.Beside(title, List.of(side(here), side(there)), topics(here, there)));
         if (comparison.move() != null) {
             move(comparison.move());
         }
@@ -71,7 +71,7 @@ public final class CompareSheet {
     private void topic(List<Sheet.Topic> topics, String key, List<Item> here, List<Item> there, boolean child) {
         if (!here.isEmpty() || !there.isEmpty()) {
             List<Item> nothing = dashed(List.of(wording.say(child ? "compare.nothing.child" : "compare.nothing")));
-            topics.add(new Sheet.Topic(wording.say(key), here.isEmpty() ? nothing : here, there.isEmpty() ? nothing : there));
+            topics.add(new Sheet.Topic(wording.say(key), List.of(here.isEmpty() ? nothing : here, there.isEmpty() ? nothing : there)));
         }
     }
 

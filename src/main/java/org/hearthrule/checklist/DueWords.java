@@ -29,7 +29,7 @@ final class DueWords {
     /** @return a sentence: {@code Due by June 30.}, {@code If …: by June 30.}, or the law's own words where it names no day */
     String sentence(Due due) {
         String words = of(due);
-        boolean ownWords = !words.isEmpty() && Character.isUpperCase(words.charAt(0));
+        boolean ownWords = due instanceof Due.None || !words.isEmpty() && Character.isUpperCase(words.charAt(0));
         return ownWords || startsWithCase(due) ? Prose.ended(Prose.upperFirst(words)) : wording.say("law.asks.due", words);
     }
 

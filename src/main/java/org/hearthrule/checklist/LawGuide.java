@@ -1,27 +1,18 @@
 package org.hearthrule.checklist;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hearthrule.checklist.Sheet.Item;
 import org.hearthrule.checklist.Sheet.Reference;
-import org.hearthrule.law.Condition;
-import org.hearthrule.law.Due;
-import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
-import org.hearthrule.law.RequirementKind;
-import org.hearthrule.terms.Prose;
 import org.hearthrule.terms.Wording;
 
 /** A state's law for a parent in one or two screens: the ways there are, and what one of them asks of most families. */
 public final class LawGuide {
-
-    private static final int LONG_CONDITION = 60;
-    private static final int LONG_DUE = 100;
 
     private final Profile profile;
     private final Pathway pathway;
@@ -91,6 +82,7 @@ public final class LawGuide {
         sheet.heading(pathway.name());
         notInForce(pathway, asOf, wording).ifPresent(sheet::say);
         sheet.say(String.join(" ", law.openTo(pathway)));
+        DutyInShort duty = new DutyInShort(wording, profile, pathway);
         int special = 0;
         Topic shown = null;
         for (Topic topic : Topic.values()) {
@@ -98,7 +90,7 @@ public final class LawGuide {
                 if (Topic.of(asked.kind()) != topic || !asked.validity().inForceOn(asOf)) {
                     continue;
                 }
-                if (isSpecial(asked)) {
+                if (DutyInShort.isSpecial(asked)) {
                     special++;
                     continue;
                 }
@@ -106,59 +98,12 @@ public final class LawGuide {
                     sheet.within(topic.words(wording));
                     shown = topic;
                 }
-                sheet.dash(duty(asked));
+                sheet.dash(duty.of(asked));
             }
         }
         if (special > 0) {
             sheet.add(new Sheet.Remark(wording.count("law.guide.special", special)));
         }
-    }
-
-    /**
-     * Steps after a finding, duties of the other side and most rules in words concern few, or ask nothing to be done. A
-     * rule in words that holds for everybody and leaves a question open may be the whole of what a state asks.
-     */
-    private static boolean isSpecial(Requirement asked) {
-        return switch (asked.kind()) {
-            case STEP, THEIRS -> true;
-            case STANDARD -> asked.question() == null || !asked.when().equals(Condition.ALWAYS);
-            default -> asked.recurs().each() == Requirement.Recurs.Each.EVENT && asked.kind() != RequirementKind.FILE;
-        };
-    }
-
-    private String duty(Requirement asked) {
-        Duty duty = new Duty(wording, profile);
-        Optional<String> amount = duty.amount(asked, pathway);
-        boolean always = asked.due() instanceof Due.None && Topic.of(asked.kind()) == Topic.TEACHER;
-        List<String> said = new ArrayList<>(List.of(asked.title() + (always ? '.' : ':')));
-        if (amount.isPresent()) {
-            said.add(amount.get());
-        } else if (asked.kind() == RequirementKind.STANDARD && asked.shows() instanceof Evidence.Words inWords) {
-            said.add(Prose.ended(inWords.words()));
-        } else if (!always) {
-            said.add(due(asked.due()) + '.');
-        }
-        String when = new ConditionWords(wording, profile, pathway).of(asked.when());
-        if (when.length() > LONG_CONDITION) {
-            said.add(wording.say("law.guide.some"));
-        } else if (!when.isEmpty()) {
-            said.add(wording.say("law.asks.if", when));
-        }
-        if (asked.question() != null || asked.validity().unclearFrom() != null) {
-            said.add(wording.say("law.guide.open"));
-        }
-        duty.weakReading(asked).ifPresent(said::add);
-        return String.join(" ", said);
-    }
-
-    /** The day of most families and years; that there are others is said, not which. */
-    private String due(Due due) {
-        DueWords words = new DueWords(wording, profile, pathway);
-        Due plain = due instanceof Due.Remarked remarked && words.of(due).length() > LONG_DUE ? remarked.due() : due;
-        if (plain instanceof Due.Cases cases && words.of(plain).length() > LONG_DUE) {
-            return due(cases.cases().get(cases.cases().size() - 1).due()) + wording.say("law.guide.other-days");
-        }
-        return words.of(plain);
     }
 
     private void notAsked() {

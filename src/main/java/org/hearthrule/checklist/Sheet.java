@@ -1,8 +1,11 @@
 package org.hearthrule.checklist;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.hearthrule.rules.Status;
 
 /**
@@ -52,11 +55,12 @@ public record Sheet(String title, List<Block> blocks, List<Block> foot) {
     }
 
     /**
-     * Two things side by side, topic by topic.
+     * Two or more things side by side, topic by topic.
      *
      * @param caption said where no heading stands above
+     * @param topics  each with as many cells as there are sides
      */
-    public record Beside(String caption, Side left, Side right, List<Topic> topics) implements Block { }
+    public record Beside(String caption, List<Side> sides, List<Topic> topics) implements Block { }
 
     public sealed interface Paragraph { }
 
@@ -146,7 +150,8 @@ public record Sheet(String title, List<Block> blocks, List<Block> foot) {
     /** @param remark on this side as a whole, or empty */
     public record Side(String head, String remark) { }
 
-    public record Topic(String name, List<Item> left, List<Item> right) { }
+    /** @param cells what each side has to say, never empty */
+    public record Topic(String name, List<List<Item>> cells) { }
 
     /** A stretch of text. */
     public sealed interface Span { }
@@ -163,12 +168,27 @@ public record Sheet(String title, List<Block> blocks, List<Block> foot) {
     /** What a reader of a page sees, and where it leads. */
     public record Link(String words, Reference to) { }
 
-    /** Where a source was read: an address, or the name of a printed one. */
+    /** Where a source was read: an address, several in a sentence, or the name of a printed one. */
     public record Address(String address) implements Span {
-        /** @return whether a browser can go there */
-        public boolean isOnTheWeb() {
-            return address.startsWith("https://") || address.startsWith("http://");
+
+        private static final Pattern ON_THE_WEB = Pattern.compile("https?://[^\\s,;()\"<>]*[^\\s,;()\"<>.]");
+
+        /** @return the text in pieces, those that a browser can go to by themselves */
+        public List<Piece> pieces() {
+            List<Piece> pieces = new ArrayList<>();
+            Matcher found = ON_THE_WEB.matcher(address);
+            int from = 0;
+            while (found.find()) {
+                pieces.add(new Piece(address.substring(from, found.start()), false));
+                pieces.add(new Piece(found.group(), true));
+                from = found.end();
+            }
+            pieces.add(new Piece(address.substring(from), false));
+            pieces.removeIf(piece -> piece.text().isEmpty());
+            return pieces;
         }
+
+        public record Piece(String text, boolean onTheWeb) { }
     }
 
     /** Something that is told elsewhere. */

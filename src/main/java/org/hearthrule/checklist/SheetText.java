@@ -203,13 +203,14 @@ public final class SheetText {
     }
 
     private void beside(Sheet.Beside beside) {
-        int column = (style.columns() - GAP) / 2;
-        columns(page.wrap(beside.left().head(), column), page.wrap(beside.right().head(), column), column, true);
-        columns(remark(beside.left(), column), remark(beside.right(), column), column, false);
+        int count = beside.sides().size();
+        int column = (style.columns() - GAP * (count - 1)) / count;
+        columns(beside.sides().stream().map(side -> page.wrap(side.head(), column)).toList(), column, true);
+        columns(beside.sides().stream().map(side -> remark(side, column)).toList(), column, false);
         for (Sheet.Topic topic : beside.topics()) {
             page.blank();
             page.heading(topic.name().toUpperCase(Locale.ROOT));
-            columns(cell(topic.left(), column), cell(topic.right(), column), column, false);
+            columns(topic.cells().stream().map(items -> cell(items, column)).toList(), column, false);
         }
     }
 
@@ -228,12 +229,16 @@ public final class SheetText {
         return lines;
     }
 
-    private void columns(List<String> left, List<String> right, int column, boolean bold) {
-        for (int i = 0; i < Math.max(left.size(), right.size()); i++) {
-            String l = i < left.size() ? left.get(i) : "";
-            String r = i < right.size() ? right.get(i) : "";
-            String space = " ".repeat(Math.max(GAP, column + GAP - Width.of(l)));
-            page.line((bold ? style.bold(l) : l) + space + (bold ? style.bold(r) : r));
+    private void columns(List<List<String>> cells, int column, boolean bold) {
+        int height = cells.stream().mapToInt(List::size).max().orElse(0);
+        for (int i = 0; i < height; i++) {
+            StringBuilder line = new StringBuilder();
+            for (int c = 0; c < cells.size(); c++) {
+                String text = i < cells.get(c).size() ? cells.get(c).get(i) : "";
+                line.append(bold ? style.bold(text) : text);
+                line.append(c == cells.size() - 1 ? "" : " ".repeat(Math.max(GAP, column + GAP - Width.of(text))));
+            }
+            page.line(line.toString());
         }
     }
 }

@@ -63,9 +63,9 @@ class SheetTextTest {
 
     @Test
     void setsTwoSidesInTwoColumns() {
-        Sheet sheet = new SheetBuilder().add(new Sheet.Beside("Two laws", new Sheet.Side("Here", "Not open yet."),
-                new Sheet.Side("There", ""), List.of(new Sheet.Topic("Time", List.of(Item.of(Plain.DASH, "180 days in the school year")),
-                List.of(Item.of(Plain.DASH, "nothing")))))).sheet("");
+        Sheet sheet = new SheetBuilder().add(new Sheet.Beside("Two laws", List.of(new Sheet.Side("Here", "Not open yet."),
+                new Sheet.Side("There", "")), List.of(new Sheet.Topic("Time", List.of(List.of(Item.of(Plain.DASH,
+                "180 days in the school year")), List.of(Item.of(Plain.DASH, "nothing"))))))).sheet("");
 
         assertThat(lines(sheet)).containsExactly("Here                 There", "Not open yet.", "",
                 "TIME ───────────────────────────────────", "- 180 days in the    - nothing", "  school year");
