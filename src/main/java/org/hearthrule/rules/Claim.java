@@ -71,7 +71,7 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
         }
         return Shown.unknown(shown.counted(), shown.records(), null,
                 Say.it("validity.unclear", requirement.validity().unclearFrom()),
-                Say.it("validity.ask", requirement.confirmWith()));
+                Say.it("validity.ask", requirement.confirmWith())).along(shown.courses());
     }
 
     private static Outcome outcome(Requirement requirement, Situation situation, Occasion occasion, Shown shown) {

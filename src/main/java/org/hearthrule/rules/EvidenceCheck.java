@@ -96,7 +96,7 @@ final class EvidenceCheck {
             }
             Shown result = check(part);
             shown.add(result);
-            if (part instanceof Evidence.Option option && option.name() != null && chosen(option.name())) {
+            if (part instanceof Evidence.Option option && option.name() != null && situation.isChosen(option.name())) {
                 preferred = result;
             }
         }
@@ -104,20 +104,12 @@ final class EvidenceCheck {
         return inWords.isEmpty() || best.isYes() ? best : best.opened(inWords);
     }
 
-    private boolean chosen(String name) {
-        for (var choice : situation.pathway().choices().values()) {
-            if (choice.options().containsKey(name)) {
-                return situation.choice(choice.name()).filter(made -> name.equals(made.value())).isPresent();
-            }
-        }
-        return false;
-    }
-
     private Shown option(Evidence.Option option) {
         Truth when = when(option);
         Shown shown = check(option.part());
         if (when.isUnknown() && !shown.isYes()) {
-            return Shown.unknown(shown.counted(), shown.records(), null, when.reason(), when.questions().get(0));
+            return Shown.unknown(shown.counted(), shown.records(), null, when.reason(), when.questions().get(0))
+                    .along(shown.courses());
         }
         if (option.as() == null || shown.isYes()) {
             return shown;
@@ -126,7 +118,8 @@ final class EvidenceCheck {
         String nothing = none.substring(0, none.length() - 1);
         List<String> lacks = shown.lacks().stream().map(lack -> lack.startsWith(nothing)
                 ? Say.it("lacks.none", option.as()) : Prose.upperFirst(option.as()) + ": " + lack).distinct().toList();
-        return new Shown(shown.value(), shown.on(), shown.counted(), shown.records(), shown.sums(), lacks, shown.questions());
+        return new Shown(shown.value(), shown.on(), shown.counted(), shown.records(), shown.sums(), lacks, shown.questions(),
+                shown.courses());
     }
 
     private Shown credential(Evidence.Credential credential) {

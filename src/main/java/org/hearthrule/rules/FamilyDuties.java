@@ -42,9 +42,13 @@ final class FamilyDuties {
         return new ArrayList<>(once.values());
     }
 
+    /** @return id of the family's one line, from that of a child */
+    static String id(String requirement, String id) {
+        return requirement + "/family" + id.substring(id.lastIndexOf('/'));
+    }
+
     private static Finding forFamily(Finding f) {
-        String id = f.requirement() + "/family" + f.id().substring(f.id().lastIndexOf('/'));
-        return new Finding(id, f.requirement(), f.jurisdiction(), f.pathway(), null, null, f.kind(), f.title(), f.year(),
+        return new Finding(id(f.requirement(), f.id()), f.requirement(), f.jurisdiction(), f.pathway(), null, null, f.kind(), f.title(), f.year(),
                 f.status(), f.due(), f.dueNote(), f.opens(), f.theirs(), f.why(), f.next(), f.counted(), f.records(),
                 f.arithmetic(), f.wouldChange(), f.rules(), f.cites(), f.confirmWith());
     }

@@ -62,6 +62,11 @@ final class Findings {
         return merged;
     }
 
+    /** @return id of what is said of one child */
+    static String id(Requirement requirement, Situation situation, Occasion occasion) {
+        return requirement.id() + "/" + situation.studentId() + "/" + occasion.key();
+    }
+
     private void addNotDue(Requirement requirement, Situation situation, Occasion occasion) {
         if (situation.year().start().isAfter(today)) {
             return;
@@ -89,7 +94,7 @@ final class Findings {
     private Finding finding(Requirement requirement, Situation situation, Occasion occasion, Status status, LocalDate due,
                             String dueNote, List<String> why, String next, Shown shown, List<String> rules,
                             List<String> wouldChange) {
-        String id = requirement.id() + "/" + situation.studentId() + "/" + occasion.key();
+        String id = id(requirement, situation, occasion);
         LocalDate day = occasion.due().isMissing() ? null : due;
         return new Finding(id, requirement.id(), situation.profile().code().toLowerCase(Locale.ROOT),
                 situation.pathway().slug(), situation.studentId(), situation.student().name(), requirement.kind(),

@@ -16,9 +16,15 @@ import java.util.Map;
  * @param sums      the arithmetic, a line each
  * @param lacks     what is lacking, as sentences the parent can act on
  * @param questions what would settle an unknown
+ * @param courses   how the amounts of time among the numbers came together, under the same keys
  */
 record Shown(Truth.Value value, LocalDate on, Map<String, Object> counted, List<RecordRef> records, List<String> sums,
-             List<String> lacks, List<String> questions) {
+             List<String> lacks, List<String> questions, List<TimeCourse> courses) {
+
+    Shown(Truth.Value value, LocalDate on, Map<String, Object> counted, List<RecordRef> records, List<String> sums,
+          List<String> lacks, List<String> questions) {
+        this(value, on, counted, records, sums, lacks, questions, List.of());
+    }
 
     static Shown yes(LocalDate on, Map<String, Object> counted, List<RecordRef> records, String sum) {
         return new Shown(Truth.Value.YES, on, counted, records, lines(sum), List.of(), List.of());
@@ -34,6 +40,11 @@ record Shown(Truth.Value value, LocalDate on, Map<String, Object> counted, List<
 
     boolean isYes() {
         return value == Truth.Value.YES;
+    }
+
+    /** @return the same with how its amounts of time came together */
+    Shown along(List<TimeCourse> added) {
+        return new Shown(value, on, counted, records, sums, lacks, questions, added);
     }
 
     private static List<String> lines(String line) {
@@ -75,7 +86,7 @@ record Shown(Truth.Value value, LocalDate on, Map<String, Object> counted, List<
         if (parts.size() > 1 && lacks.size() > 1) {
             lacks = List.of(oneOf(lacks));
         }
-        return new Shown(value, null, all.counted, all.records, all.sums, lacks, all.questions);
+        return new Shown(value, null, all.counted, all.records, all.sums, lacks, all.questions, all.courses);
     }
 
     /** Several things of which none is noted read as one list. */
@@ -93,15 +104,24 @@ record Shown(Truth.Value value, LocalDate on, Map<String, Object> counted, List<
     Shown opened(List<String> words) {
         List<String> all = new ArrayList<>(lacks);
         all.addAll(words);
-        return new Shown(Truth.Value.UNKNOWN, null, counted, records, sums, all, questions);
+        return new Shown(Truth.Value.UNKNOWN, null, counted, records, sums, all, questions, courses);
     }
 
     private static Shown joined(Truth.Value value, LocalDate on, List<Shown> counted, List<Shown> told) {
         Map<String, Object> numbers = new LinkedHashMap<>();
         List<RecordRef> records = new ArrayList<>();
         List<String> sums = new ArrayList<>();
+        List<TimeCourse> courses = new ArrayList<>();
         for (Shown part : counted) {
-            part.counted.forEach((key, number) -> numbers.put(free(numbers, key), number));
+            part.counted.forEach((key, number) -> {
+                String name = free(numbers, key);
+                numbers.put(name, number);
+                for (TimeCourse course : part.courses) {
+                    if (course.key().equals(key)) {
+                        courses.add(course.as(name));
+                    }
+                }
+            });
             for (RecordRef record : part.records) {
                 records.add(record);
             }
@@ -115,7 +135,7 @@ record Shown(Truth.Value value, LocalDate on, Map<String, Object> counted, List<
                 questions.addAll(part.questions);
             }
         }
-        return new Shown(value, on, numbers, unique(records), sums, lacks, questions);
+        return new Shown(value, on, numbers, unique(records), sums, lacks, questions, courses);
     }
 
     private static List<RecordRef> unique(List<RecordRef> records) {

@@ -265,6 +265,16 @@ public final class Situation {
         return Optional.ofNullable(found);
     }
 
+    /** @return whether the family chose the way of this name among those that its pathway offers */
+    boolean isChosen(String name) {
+        for (var choice : pathway.choices().values()) {
+            if (choice.options().containsKey(name)) {
+                return choice(choice.name()).filter(made -> name.equals(made.value())).isPresent();
+            }
+        }
+        return false;
+    }
+
     /** @return the answer to a fact a profile asks, what it presumes, or unknown with the question */
     Truth fact(String name) {
         Profile.FactAsked asked = profile.facts().get(name);

@@ -1,10 +1,7 @@
 package org.hearthrule.rules;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.time.YearMonth;
-import java.time.temporal.WeekFields;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -23,7 +20,7 @@ import org.hearthrule.terms.Subjects;
 /** Counts days, hours, weeks or months of instruction from the log. */
 final class TimeCheck {
 
-    private static final BigDecimal HOUR = BigDecimal.valueOf(60);
+    private static final String HOURS = "hours";
 
     private final Requirement requirement;
     private final Situation situation;
@@ -69,13 +66,15 @@ final class TimeCheck {
         if (time.per() != null && time.per() != Period.YEAR) {
             return inEach(time, amount.get());
         }
+        LocalDate first = countFrom();
         LocalDate last = earlier(situation.today(), situation.lastDay());
-        Tally tally = tally(time, countFrom(), last);
+        Tally tally = tally(time, first, last);
         Shown judged = judged(time, amount.get(), tally, last);
+        judged = judged.along(courses(time, amount.get(), first, tally, judged.counted().containsKey(HOURS)));
         Optional<String> missing = time.over() == null ? Optional.empty() : missingYear(time.over());
         return judged.value() == Truth.Value.NO && missing.isPresent()
                 ? Shown.unknown(judged.counted(), judged.records(), String.join(" ", judged.sums()),
-                String.join(" ", judged.lacks()), Say.it("history.ask", missing.get()))
+                String.join(" ", judged.lacks()), Say.it("history.ask", missing.get())).along(judged.courses())
                 : judged;
     }
 
@@ -141,7 +140,7 @@ final class TimeCheck {
             }
         }
         if (time.dayHours() != null) {
-            tally.minutes.values().removeIf(day -> hours(day).compareTo(time.dayHours()) < 0);
+            tally.minutes.values().removeIf(day -> TimeSums.hours(day).compareTo(time.dayHours()) < 0);
         }
         return tally;
     }
@@ -192,7 +191,7 @@ final class TimeCheck {
     }
 
     private Shown judged(Evidence.Time time, BigDecimal amount, Tally tally, LocalDate last) {
-        BigDecimal reached = reached(time.measure(), tally.minutes);
+        BigDecimal reached = TimeSums.reached(time.measure(), tally.minutes);
         String unit = unit(time);
         Map<String, Object> counted = new LinkedHashMap<>();
         counted.put(key(time), reached);
@@ -209,7 +208,7 @@ final class TimeCheck {
         }
         String lack = Say.it("time.lack", reached.toPlainString(), amount.toPlainString(), unit,
                 amount.subtract(reached).toPlainString());
-        if (tally.unsaid != null && reached.add(hours(tally.unsaidMinutes)).compareTo(amount) >= 0) {
+        if (tally.unsaid != null && reached.add(TimeSums.hours(tally.unsaidMinutes)).compareTo(amount) >= 0) {
             return Shown.unknown(counted, tally.records, sum, lack, tally.unsaid);
         }
         boolean over = !last.isBefore(situation.year().end());
@@ -228,10 +227,10 @@ final class TimeCheck {
 
     /** An average over the days: certain above days times hours, certain failure below, unclear between. */
     private Shown mean(Evidence.Time time, BigDecimal amount, Tally tally, Map<String, Object> counted, String sum) {
-        BigDecimal hours = hours(tally.total());
+        BigDecimal hours = TimeSums.hours(tally.total());
         BigDecimal need = time.meanHours().multiply(amount);
-        counted.put("hours", hours);
-        counted.put("hours-asked", need);
+        counted.put(HOURS, hours);
+        counted.put(HOURS + "-asked", need);
         if (hours.compareTo(time.meanHours().multiply(BigDecimal.valueOf(tally.minutes.size()))) >= 0) {
             return Shown.yes(tally.lastDay(), counted, tally.records, sum);
         }
@@ -239,6 +238,18 @@ final class TimeCheck {
         return hours.compareTo(need) < 0 ? Shown.no(counted, tally.records, sum, lack)
                 : Shown.unknown(counted, tally.records, sum, lack,
                 Say.it("time.mean-question", situation.profile().confirmWith()));
+    }
+
+    /** The number itself, and the hours beside it where they were counted for an average. */
+    private List<TimeCourse> courses(Evidence.Time time, BigDecimal amount, LocalDate first, Tally tally, boolean hours) {
+        LocalDate last = situation.lastDay();
+        List<TimeCourse> courses = new ArrayList<>(2);
+        courses.add(new TimeCourse(key(time), time, time.measure(), unit(time), amount, 0, first, last, tally.minutes));
+        if (hours && time.meanHours() != null) {
+            courses.add(new TimeCourse(HOURS, time, Evidence.Time.Measure.HOURS, unit(Evidence.Time.Measure.HOURS, time),
+                    time.meanHours().multiply(amount), 0, first, last, tally.minutes));
+        }
+        return courses;
     }
 
     private Shown inEach(Evidence.Time time, BigDecimal amount) {
@@ -252,42 +263,26 @@ final class TimeCheck {
         for (YearRecords.Stretch stretch : stretches) {
             LocalDate last = earlier(situation.today(), stretch.to());
             Tally tally = tally(time, stretch.from(), last);
-            BigDecimal reached = reached(time.measure(), tally.minutes);
+            BigDecimal reached = TimeSums.reached(time.measure(), tally.minutes);
             Map<String, Object> counted = new LinkedHashMap<>();
             counted.put(per + "-" + number, reached);
             String sum = Say.it("time.sum-in", per, number, reached.toPlainString(), unit(time), amount.toPlainString());
-            parts.add(reached.compareTo(amount) >= 0 ? Shown.yes(null, counted, tally.records, sum)
+            Shown part = reached.compareTo(amount) >= 0 ? Shown.yes(null, counted, tally.records, sum)
                     : Shown.no(counted, tally.records, sum, Say.it("time.lack-in", per, number, reached.toPlainString(),
-                    amount.toPlainString(), unit(time))));
+                    amount.toPlainString(), unit(time)));
+            parts.add(part.along(List.of(new TimeCourse(per + "-" + number, time, time.measure(), unit(time), amount, number,
+                    stretch.from(), stretch.to(), tally.minutes))));
             number++;
         }
         return Shown.all(parts);
     }
 
-    private static BigDecimal reached(Evidence.Time.Measure measure, Map<LocalDate, Integer> minutes) {
-        return switch (measure) {
-            case DAYS -> BigDecimal.valueOf(minutes.size());
-            case HOURS -> {
-                int sum = 0;
-                for (int day : minutes.values()) {
-                    sum += day;
-                }
-                yield hours(sum);
-            }
-            case WEEKS -> BigDecimal.valueOf(minutes.keySet().stream()
-                    .map(day -> day.with(WeekFields.ISO.dayOfWeek(), 1)).distinct().count());
-            case MONTHS -> BigDecimal.valueOf(minutes.keySet().stream().map(YearMonth::from).distinct().count());
-        };
-    }
-
-    /** Hours cut, not rounded, to a tenth: a figure shown must never be more than what was done. */
-    private static BigDecimal hours(int minutes) {
-        BigDecimal hours = BigDecimal.valueOf(minutes).divide(HOUR, 1, RoundingMode.DOWN).stripTrailingZeros();
-        return hours.scale() < 0 ? hours.setScale(0) : hours;
-    }
-
     private static String unit(Evidence.Time time) {
-        String unit = time.measure().name().toLowerCase(Locale.ROOT);
+        return unit(time.measure(), time);
+    }
+
+    private static String unit(Evidence.Time.Measure measure, Evidence.Time time) {
+        String unit = measure.name().toLowerCase(Locale.ROOT);
         String of = time.of().isEmpty() ? "" : Say.it("time.of-core");
         return unit + of + (time.at() == null ? "" : Say.it("time.at", time.at()));
     }
