@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.hearthrule.checklist.Line;
 import org.hearthrule.law.Evidence;
@@ -17,10 +18,11 @@ import org.hearthrule.rules.TimeCourse;
  *
  * @param line  the checklist's line that counts it
  * @param child whose records were counted
+ * @param name  what the law calls it among several amounts of the line, or null
  * @param way   how it stands to the other amounts of the line
  * @param parts one; or one for each quarter, where the amount is asked in each
  */
-public record Minimum(Line line, String child, Way way, List<Part> parts) {
+public record Minimum(Line line, String child, String name, Way way, List<Part> parts) {
 
     /** How an amount stands to the other amounts of its line. */
     public enum Way {
@@ -74,10 +76,10 @@ public record Minimum(Line line, String child, Way way, List<Part> parts) {
         for (TimeCourse course : progress.courses()) {
             Part part = new Part(course, progress.due(course), progress.pace(course).orElse(null));
             if (course.part() == 0) {
-                found.add(new Minimum(line, progress.student(), way(progress, course.law()), List.of(part)));
+                found.add(minimum(line, progress, course.law(), List.of(part)));
             } else {
                 if (asked != course.law() && !quarters.isEmpty()) {
-                    found.add(new Minimum(line, progress.student(), way(progress, asked), List.copyOf(quarters)));
+                    found.add(minimum(line, progress, asked, quarters));
                     quarters.clear();
                 }
                 asked = course.law();
@@ -85,9 +87,22 @@ public record Minimum(Line line, String child, Way way, List<Part> parts) {
             }
         }
         if (!quarters.isEmpty()) {
-            found.add(new Minimum(line, progress.student(), way(progress, asked), List.copyOf(quarters)));
+            found.add(minimum(line, progress, asked, quarters));
         }
         return found;
+    }
+
+    private static Minimum minimum(Line line, Progress progress, Evidence.Time law, List<Part> parts) {
+        return new Minimum(line, progress.student(), name(line.asked().shows(), law), way(progress, law), List.copyOf(parts));
+    }
+
+    private static String name(Evidence tree, Evidence.Time law) {
+        if (tree instanceof Evidence.Option option) {
+            return option.part() == law ? option.as() : name(option.part(), law);
+        }
+        List<Evidence> parts = tree instanceof Evidence.AllOf all ? all.parts()
+                : tree instanceof Evidence.AnyOf any ? any.parts() : List.of();
+        return parts.stream().map(part -> name(part, law)).filter(Objects::nonNull).findFirst().orElse(null);
     }
 
     private static Way way(Progress progress, Evidence.Time law) {

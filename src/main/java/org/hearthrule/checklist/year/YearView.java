@@ -103,9 +103,4 @@ public record YearView(YearLabel label, String student, LocalDate asOf, List<Cal
     public int daysLogged() {
         return months.stream().mapToInt(CalendarMonth::daysLogged).sum();
     }
-
-    /** @return minutes of the day that has most; 0 when nothing was logged */
-    public int longestDay() {
-        return months.stream().flatMap(month -> month.days().stream()).mapToInt(CalendarDay::minutes).max().orElse(0);
-    }
 }
