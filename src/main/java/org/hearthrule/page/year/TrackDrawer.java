@@ -3,13 +3,11 @@ package org.hearthrule.page.year;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import org.hearthrule.checklist.year.Minimum;
-import org.hearthrule.page.year.CurveDrawing.Label;
 import org.hearthrule.page.year.CurveDrawing.Stroke;
 import org.hearthrule.page.year.CurveDrawing.Track;
+import org.hearthrule.page.year.Labels.Spot;
 import org.hearthrule.rules.Pace;
 import org.hearthrule.rules.TimeCourse;
 
@@ -19,12 +17,12 @@ final class TrackDrawer {
     private static final double ABOVE = 5;
     private static final double HIGHER = 20;
     private static final double LINE = 14;
-    private static final double DIGIT = 7;
+    private static final double EARLY = 135;
 
     private final Scale scale;
     private final LocalDate today;
     private final boolean alone;
-    private final List<Label> labels = new ArrayList<>();
+    private final Labels labels = new Labels();
 
     /** @param alone whether the drawing holds one stretch only, which leaves room for dates */
     TrackDrawer(Scale scale, LocalDate today, boolean alone) {
@@ -58,7 +56,7 @@ final class TrackDrawer {
         }
         Stroke hairline = new Stroke(Num.of(start), Num.of(asked), Num.of(scale.x(part.to())), Num.of(asked));
         return new Track(hairline, begun ? path(course, start, endX) : null, Num.of(endX), Num.of(endY), needed, pace,
-                List.copyOf(labels));
+                labels.placed());
     }
 
     /** A step for each day that counts, then level up to the end. */
@@ -95,24 +93,19 @@ final class TrackDrawer {
 
     /** The amount at the left above its hairline; at the right below it, where the line crosses it early. */
     private void asked(Minimum.Part part, double asked) {
-        labels.add(early(part) ? new Label(Num.of(Scale.RIGHT), Num.of(asked + LINE), "end", amount(part))
-                : new Label(Num.of(Scale.LEFT), Num.of(asked - ABOVE), "start", amount(part)));
-    }
-
-    private static String amount(Minimum.Part part) {
-        return YearWords.say("year.curve.label", YearWords.number(part.course().asked()),
+        String text = YearWords.say("year.curve.label", YearWords.number(part.course().asked()),
                 part.course().measure().name().toLowerCase(Locale.ROOT));
+        Spot left = Spot.from(Scale.LEFT, asked - ABOVE);
+        Spot right = Spot.upTo(Scale.RIGHT, asked + LINE);
+        labels.put(text, isEarly(part) ? right : left);
     }
 
-    private boolean early(Minimum.Part part) {
-        return alone && part.reachedOn().filter(day -> scale.x(day) < width(amount(part)) + width("September 30")).isPresent();
+    /** Whether the line rises above the hairline where the amount would stand. */
+    private boolean isEarly(Minimum.Part part) {
+        return alone && part.reachedOn().filter(day -> scale.x(day) < EARLY).isPresent();
     }
 
-    private static double width(String text) {
-        return text.length() * DIGIT;
-    }
-
-    /** The day it is reached, or will be, above the hairline; where the line has risen above it early, below. */
+    /** The day it is reached, or will be: above the hairline, higher, or below it right of the line. */
     private void day(Minimum.Part part, double asked) {
         LocalDate there = part.isReached() ? part.reachedOn().orElse(null)
                 : part.pace() == null ? null : part.pace().reachedOn().orElse(null);
@@ -120,27 +113,20 @@ final class TrackDrawer {
             return;
         }
         double x = scale.x(there);
-        String text = YearWords.dayOfMonth(there);
-        if (early(part)) {
-            labels.add(new Label(Num.of(x + ABOVE), Num.of(asked + LINE), "start", text));
-        } else {
-            boolean room = x - width(text) > Scale.LEFT + width(amount(part));
-            labels.add(new Label(Num.of(x), Num.of(asked - (room ? ABOVE : HIGHER)), x - width(text) > Scale.LEFT ? "end" : "start",
-                    text));
-        }
+        Spot above = Spot.upTo(x, asked - ABOVE);
+        Spot below = Spot.from(x + ABOVE, asked + LINE);
+        labels.put(YearWords.dayOfMonth(there), isEarly(part) ? below : above, Spot.upTo(x, asked - HIGHER),
+                Spot.from(x, asked - HIGHER), below);
     }
 
     /** The number reached: left above the line where there is room below the hairline, else right of its end. */
-    private void number(Minimum.Part part, double endX, double endY, double asked) {
-        String text = YearWords.number(part.reached());
-        double width = width(text) + 2 * ABOVE;
-        boolean over = endY < asked;
-        if (endY - asked > LINE + ABOVE && endX - width > Scale.LEFT) {
-            labels.add(new Label(Num.of(endX - ABOVE), Num.of(endY - ABOVE), "end", text));
-        } else if (endX + width < Scale.RIGHT) {
-            labels.add(new Label(Num.of(endX + ABOVE), Num.of(over ? endY - ABOVE : endY + LINE), "start", text));
-        } else {
-            labels.add(new Label(Num.of(Scale.RIGHT), Num.of(over ? endY - LINE : endY + 2 * LINE), "end", text));
-        }
+    private void number(Minimum.Part part, double x, double y, double asked) {
+        Spot left = Spot.upTo(x - ABOVE, y - ABOVE);
+        Spot rightBelow = Spot.from(x + ABOVE, y + LINE);
+        Spot rightAbove = Spot.from(x + ABOVE, y - ABOVE);
+        Spot[] spots = y < asked ? new Spot[] {rightAbove, Spot.upTo(Scale.RIGHT, y - LINE), left, rightBelow}
+                : y - asked > LINE + ABOVE ? new Spot[] {left, rightBelow, rightAbove, Spot.upTo(x, y + 2 * LINE)}
+                : new Spot[] {rightBelow, Spot.upTo(Scale.RIGHT, y + 2 * LINE), Spot.from(x + ABOVE, y + 2 * LINE), rightAbove};
+        labels.put(YearWords.number(part.reached()), spots);
     }
 }
