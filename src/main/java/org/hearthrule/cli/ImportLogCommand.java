@@ -14,12 +14,12 @@ import org.hearthrule.input.Nearest;
 import org.hearthrule.input.Severity;
 import org.hearthrule.records.BookReader;
 import org.hearthrule.records.BookWriter;
-import org.hearthrule.records.DateForm;
-import org.hearthrule.records.ImportColumn;
-import org.hearthrule.records.ImportOptions;
-import org.hearthrule.records.ImportPreview;
-import org.hearthrule.records.LogImport;
 import org.hearthrule.records.Snapshot;
+import org.hearthrule.tables.DateForm;
+import org.hearthrule.tables.ImportColumn;
+import org.hearthrule.tables.ImportOptions;
+import org.hearthrule.tables.ImportPreview;
+import org.hearthrule.tables.LogImport;
 import org.hearthrule.terms.Wording;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -42,7 +42,7 @@ final class ImportLogCommand implements Command {
         Path folder = given.path("BOOK");
         Optional<Snapshot> before = folder == null ? Optional.empty() : BookReader.snapshot(folder, given.problems());
         given.throwIfErrors();
-        ImportPreview preview = LogImport.preview(table, before.orElseThrow(), options);
+        ImportPreview preview = LogImport.preview(table, before.orElseThrow().book(), options);
         terminal.print(ImportText.of(preview, table.toString(), Wording.english(), terminal.style()));
         if (preview.hasErrors()) {
             throw new BadInputException(preview.problems());
@@ -56,7 +56,7 @@ final class ImportLogCommand implements Command {
             terminal.print(Wording.english().say("import.not-written") + '\n');
             return Exit.OK;
         }
-        LogImport.apply(preview.accept(), new BookWriter(folder, Clock.systemDefaultZone()));
+        new BookWriter(folder, Clock.systemDefaultZone()).write(before.orElseThrow(), LogImport.apply(preview.accept()));
         terminal.print(Wording.english().count("import.written", preview.count(), folder) + '\n'
                 + Wording.english().say("import.undo") + '\n');
         return Exit.OK;

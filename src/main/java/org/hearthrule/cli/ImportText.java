@@ -5,10 +5,10 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.hearthrule.checklist.Style;
 import org.hearthrule.checklist.TextPage;
-import org.hearthrule.records.DateForm;
-import org.hearthrule.records.ImportColumn;
-import org.hearthrule.records.ImportPreview;
 import org.hearthrule.records.YearRecords.LogEntry;
+import org.hearthrule.tables.DateForm;
+import org.hearthrule.tables.ImportColumn;
+import org.hearthrule.tables.ImportPreview;
 import org.hearthrule.terms.Wording;
 
 /** Sets as text what taking over a table would do. */

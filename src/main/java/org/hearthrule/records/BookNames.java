@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Place;
 import org.hearthrule.input.Problems;
 

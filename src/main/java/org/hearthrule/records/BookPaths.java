@@ -1,5 +1,6 @@
 package org.hearthrule.records;
 
+import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Place;
 import org.hearthrule.input.Problems;
 

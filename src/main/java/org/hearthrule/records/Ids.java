@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Place;
 import org.hearthrule.input.Problems;
 

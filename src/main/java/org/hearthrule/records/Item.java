@@ -13,9 +13,11 @@ import java.util.Set;
 import org.hearthrule.input.Fields;
 import org.hearthrule.input.Listing;
 import org.hearthrule.input.Node;
+import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Place;
 import org.hearthrule.input.Problems;
 import org.hearthrule.input.Scalar;
+import org.hearthrule.input.Single;
 
 /**
  * One object of a book's file: {@link Fields} in the manner of the book. A value that may be left out may also be

@@ -1,15 +1,15 @@
 package org.hearthrule.records;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.input.Nearest;
+import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Place;
 import org.hearthrule.input.Problems;
+import org.hearthrule.terms.SubjectNames;
 import org.hearthrule.terms.Subjects;
 
 /** Whom and what the lists may refer to: students, persons and subjects, by id. */
@@ -77,28 +77,8 @@ final class Names {
                     "a subject of the common vocabulary", "mark the entry with \"core\": true instead");
             return;
         }
-        Optional<String> near = subjectGuesses.computeIfAbsent(id, Names::nearestSubject);
+        Optional<String> near = subjectGuesses.computeIfAbsent(id, SubjectNames::nearest);
         problems.error(place, "UNKNOWN-SUBJECT", Phrases.quoted(id), "a subject of the common vocabulary",
                 near.map(subject -> "you meant \"" + subject + '"').orElse(null));
-    }
-
-    /** Returns the subject meant, by its id or its plain name. */
-    static Optional<String> nearestSubject(String text) {
-        String word = text.strip().toLowerCase(Locale.ROOT);
-        List<String> words = new ArrayList<>(Subjects.ids());
-        Map<String, String> byName = new HashMap<>();
-        for (String id : Subjects.ids()) {
-            String name = Subjects.name(id).toLowerCase(Locale.ROOT);
-            byName.put(name, id);
-            words.add(name);
-        }
-        if (byName.containsKey(word)) {
-            return Optional.of(byName.get(word));
-        }
-        Optional<String> near = Nearest.of(word, words);
-        if (near.isEmpty() && word.endsWith("s")) {
-            near = Nearest.of(word.substring(0, word.length() - 1), words);
-        }
-        return near.map(found -> byName.getOrDefault(found, found));
     }
 }

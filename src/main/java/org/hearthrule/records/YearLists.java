@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Problems;
 
 /** Reads the lists of one school year's file. */

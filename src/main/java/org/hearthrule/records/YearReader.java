@@ -12,6 +12,7 @@ import java.util.function.Function;
 import org.hearthrule.input.Fields;
 import org.hearthrule.input.Mapping;
 import org.hearthrule.input.Node;
+import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Problems;
 import org.hearthrule.input.Scalar;
 import org.hearthrule.terms.Grades;

@@ -4,7 +4,6 @@
  * <p>{@link org.hearthrule.records.Book} is what was read; nothing in it can change.
  * {@link org.hearthrule.records.BookReader} reports every problem at once with its place.
  * {@link org.hearthrule.records.BookWriter} is the only writer and never overwrites a change made by somebody else.
- * {@link org.hearthrule.records.LogImport} takes log entries over from a table. Nothing here knows the law of any
- * state.
+ * Nothing here knows the law of any state.
  */
 package org.hearthrule.records;

@@ -1,4 +1,4 @@
-package org.hearthrule.records;
+package org.hearthrule.tables;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,6 +18,9 @@ import java.util.TreeMap;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.input.Place;
 import org.hearthrule.input.Problems;
+import org.hearthrule.records.Book;
+import org.hearthrule.records.YearLabel;
+import org.hearthrule.records.YearRecords;
 
 /**
  * Takes log entries over from a table (CSV). First a preview, which writes nothing: one wrong cell, and nothing of the
@@ -30,13 +33,13 @@ public final class LogImport {
 
     private static final ImportPreview.Layout NO_LAYOUT = new ImportPreview.Layout('\0', false, false);
 
-    private final Snapshot before;
+    private final Book before;
     private final ImportOptions options;
     private final Problems problems = new Problems();
     private final Map<Key, String> known = new HashMap<>();
     private final Map<String, Integer> lastNumber = new HashMap<>();
 
-    private LogImport(Snapshot before, ImportOptions options) {
+    private LogImport(Book before, ImportOptions options) {
         this.before = before;
         this.options = options;
     }
@@ -50,7 +53,7 @@ public final class LogImport {
      * @return the preview, with every problem of the table
      * @throws IOException when the file cannot be read
      */
-    public static ImportPreview preview(Path table, Snapshot before, ImportOptions options) throws IOException {
+    public static ImportPreview preview(Path table, Book before, ImportOptions options) throws IOException {
         return preview(table.toString(), Files.readAllBytes(table), before, options);
     }
 
@@ -63,36 +66,34 @@ public final class LogImport {
      * @param options   what was said about the table
      * @return the preview, with every problem of the table
      */
-    public static ImportPreview preview(String shownName, byte[] content, Snapshot before, ImportOptions options) {
+    public static ImportPreview preview(String shownName, byte[] content, Book before, ImportOptions options) {
         return new LogImport(before, options).preview(shownName, content);
     }
 
     /**
-     * Adds the entries of a preview to the book: to all its school years or to none.
+     * Adds the entries of a preview to the book it was made for. Nothing is written: that is for the caller, in one
+     * step with one way back.
      *
      * @param preview without errors, and agreed to when something in it was guessed
-     * @param writer  of the folder the book was read from
-     * @return the book afterwards
+     * @return the book as it is to be
      * @throws BadInputException        when the preview has errors
      * @throws IllegalArgumentException when something was guessed and nobody agreed to it
-     * @throws IOException              as {@link BookWriter#write(Snapshot, Book)} does; when the book has changed
-     *                                  since the preview, nothing is added
      */
-    public static Snapshot apply(ImportPreview preview, BookWriter writer) throws IOException, BadInputException {
+    public static Book apply(ImportPreview preview) throws BadInputException {
         if (preview.hasErrors()) {
             throw new BadInputException(preview.problems());
         }
         if (preview.isGuess()) {
             throw new IllegalArgumentException("nobody agreed to what was guessed");
         }
-        Book book = preview.before().book();
+        Book book = preview.before();
         TreeMap<String, YearRecords> years = new TreeMap<>(book.years());
         preview.toAdd().forEach((label, entries) -> {
             YearRecords year = years.getOrDefault(label, YearRecords.empty(label));
             years.put(label, year.withLog(joined(year.log(), entries)));
         });
-        return writer.write(preview.before(), new Book(book.folder(), book.familyName(), book.students(),
-                book.persons(), book.placements(), book.events(), book.facts(), book.answers(), years));
+        return new Book(book.folder(), book.familyName(), book.students(), book.persons(), book.placements(),
+                book.events(), book.facts(), book.answers(), years);
     }
 
     /** A log in the order of its days stays so; any other order is the parent's own, and new entries come last. */
@@ -124,10 +125,9 @@ public final class LogImport {
     }
 
     private ImportPreview preview(CsvTable table, ImportPreview.Layout layout) {
-        Book book = before.book();
-        ImportMapping mapping = new ImportMapping(table, options.columns(), book.students().size() != 1, problems);
+        ImportMapping mapping = new ImportMapping(table, options.columns(), before.students().size() != 1, problems);
         ImportDates dates = new ImportDates(dateCells(table, mapping), options.dateForm(), problems);
-        ImportRows rows = new ImportRows(book, mapping, problems);
+        ImportRows rows = new ImportRows(before, mapping, problems);
         List<YearRecords.LogEntry> entries = new ArrayList<>();
         for (List<CsvTable.Cell> row : table.rows()) {
             CsvTable.Cell cell = mapping.cell(row, ImportColumn.DATE);
@@ -165,7 +165,7 @@ public final class LogImport {
     private void sort(CsvTable table, List<YearRecords.LogEntry> entries,
                       SortedMap<String, List<YearRecords.LogEntry>> toAdd, List<ImportPreview.Skipped> skipped) {
         Map<String, Set<String>> ids = new HashMap<>();
-        before.book().years().forEach((label, year) -> {
+        before.years().forEach((label, year) -> {
             year.log().forEach(entry -> known.putIfAbsent(Key.of(entry), "already in the book as " + entry.id()));
             ids.put(label, new HashSet<>(year.ids()));
         });
@@ -187,7 +187,7 @@ public final class LogImport {
     }
 
     private String newId(Set<String> taken, String label) {
-        YearRecords year = before.book().years().get(label);
+        YearRecords year = before.years().get(label);
         int number = lastNumber.getOrDefault(label, year == null ? 0 : year.log().size());
         do {
             number++;

@@ -1,4 +1,4 @@
-package org.hearthrule.records;
+package org.hearthrule.tables;
 
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;

@@ -1,4 +1,4 @@
-package org.hearthrule.records;
+package org.hearthrule.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

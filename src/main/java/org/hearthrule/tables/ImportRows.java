@@ -1,4 +1,4 @@
-package org.hearthrule.records;
+package org.hearthrule.tables;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -8,8 +8,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.hearthrule.input.Nearest;
+import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Problems;
 import org.hearthrule.input.Scalar;
+import org.hearthrule.input.Single;
+import org.hearthrule.records.Book;
+import org.hearthrule.records.Student;
+import org.hearthrule.records.YearRecords;
+import org.hearthrule.terms.SubjectNames;
 import org.hearthrule.terms.Subjects;
 
 /** Turns the cells of a row into an entry of the log. */
@@ -113,27 +119,17 @@ final class ImportRows {
         }
         Set<String> ids = new LinkedHashSet<>();
         for (String part : parts(cell.text(), ";")) {
-            Optional<String> id = subject(part);
+            Optional<String> id = SubjectNames.find(part);
             id.ifPresentOrElse(ids::add, () -> unknownSubject(cell, part));
         }
         return List.copyOf(ids);
     }
 
-    /** Returns the subject of this id or plain name. */
-    private static Optional<String> subject(String text) {
-        for (String id : Subjects.ids()) {
-            if (id.equalsIgnoreCase(text) || Subjects.name(id).equalsIgnoreCase(text)) {
-                return Optional.of(id);
-            }
-        }
-        return Optional.empty();
-    }
-
     private void unknownSubject(CsvTable.Cell cell, String part) {
         List<String> joined = parts(part, "[,&/]");
-        boolean several = joined.size() > 1 && joined.stream().allMatch(one -> subject(one).isPresent());
+        boolean several = joined.size() > 1 && joined.stream().allMatch(one -> SubjectNames.find(one).isPresent());
         String perhaps = several ? "write " + Phrases.quoted(String.join("; ", joined))
-                : Names.nearestSubject(part).map(near -> "you meant " + Phrases.quoted(near)).orElse(null);
+                : SubjectNames.nearest(part).map(near -> "you meant " + Phrases.quoted(near)).orElse(null);
         problems.error(cell.place(), "UNKNOWN-SUBJECT", Phrases.quoted(part),
                 "subjects of the common vocabulary, by id or name, parted by semicolons", perhaps);
     }

@@ -1,4 +1,4 @@
-package org.hearthrule.records;
+package org.hearthrule.tables;
 
 import java.util.ArrayList;
 import java.util.List;

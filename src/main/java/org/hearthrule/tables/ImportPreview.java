@@ -1,4 +1,4 @@
-package org.hearthrule.records;
+package org.hearthrule.tables;
 
 import java.util.List;
 import java.util.Map;
@@ -6,6 +6,7 @@ import java.util.SortedMap;
 import org.hearthrule.input.Place;
 import org.hearthrule.input.Problem;
 import org.hearthrule.input.Severity;
+import org.hearthrule.records.YearRecords;
 
 /**
  * What importing a table would do. Nothing is written yet.
@@ -22,7 +23,7 @@ import org.hearthrule.input.Severity;
  * @param dateFormGuessed whether the form was found out and not said
  * @param layout         how the table is written
  */
-public record ImportPreview(Snapshot before, SortedMap<String, List<YearRecords.LogEntry>> toAdd,
+public record ImportPreview(Book before, SortedMap<String, List<YearRecords.LogEntry>> toAdd,
                             List<Skipped> skipped, List<Problem> problems, Map<ImportColumn, String> columns,
                             boolean columnsGuessed, List<String> unused, DateForm dateForm,
                             List<DateForm> dateFormsThatFit, boolean dateFormGuessed, Layout layout) {

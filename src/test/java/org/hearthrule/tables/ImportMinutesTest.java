@@ -1,4 +1,4 @@
-package org.hearthrule.records;
+package org.hearthrule.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -26,7 +26,7 @@ class ImportMinutesTest {
     void nothingElseIsRead(String text) {
         read(text, "Time");
 
-        assertThat(Fixtures.codes(problems)).containsExactly("WRONG-MINUTES");
+        assertThat(TableBooks.codes(problems)).containsExactly("WRONG-MINUTES");
     }
 
     @ParameterizedTest
@@ -34,7 +34,7 @@ class ImportMinutesTest {
     void dayHasNoMoreThanItsHours(String text) {
         read(text, "Time");
 
-        assertThat(Fixtures.codes(problems)).containsExactly("OUT-OF-RANGE");
+        assertThat(TableBooks.codes(problems)).containsExactly("OUT-OF-RANGE");
     }
 
     @ParameterizedTest

@@ -1,8 +1,9 @@
-package org.hearthrule.records;
+package org.hearthrule.tables;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Problems;
 
 /** Reads all dates of a table in one form: the one that was said, or the only one that fits them all. */

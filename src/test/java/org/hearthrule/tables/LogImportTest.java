@@ -1,4 +1,4 @@
-package org.hearthrule.records;
+package org.hearthrule.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.entry;
@@ -15,7 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.hearthrule.input.Problem;
-import org.hearthrule.input.Problems;
+import org.hearthrule.records.Book;
+import org.hearthrule.records.YearRecords;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,7 +28,7 @@ class LogImportTest {
     private static final Map<ImportColumn, String> COLUMNS = Map.of(ImportColumn.DATE, "Day", ImportColumn.MINUTES,
             "Time", ImportColumn.STUDENTS, "Child", ImportColumn.SUBJECTS, "Subjects", ImportColumn.DID, "notes");
 
-    private final Snapshot book = book(Fixtures.family(""));
+    private final Book book = TableBooks.ofTwo();
 
     @Test
     void rowsBecomeEntriesOfTheirSchoolYears() {
@@ -77,7 +78,7 @@ class LogImportTest {
     @Test
     void semicolonsByteOrderMarkAndLineEndsAreFoundAndSaid() {
         // given
-        Snapshot zoe = book("{\"hearthrule\": 1, \"students\": [{\"name\": \"Zoë Park\"}, {\"name\": \"Ben Park\"}]}");
+        Book zoe = TableBooks.of("{\"hearthrule\": 1, \"students\": [{\"name\": \"Zoë Park\"}, {\"name\": \"Ben Park\"}]}");
 
         // when
         ImportPreview preview = LogImport.preview("t.csv", bytes("semicolons-bom-crlf.csv"), zoe, ImportOptions.NONE);
@@ -94,7 +95,7 @@ class LogImportTest {
     @Test
     void tableWithoutChildrenIsAboutTheOnlyChild() {
         // given
-        Snapshot one = book("{\"hearthrule\": 1, \"students\": [{\"name\": \"Ada Rowe\"}]}");
+        Book one = TableBooks.of("{\"hearthrule\": 1, \"students\": [{\"name\": \"Ada Rowe\"}]}");
 
         // when
         ImportPreview preview = LogImport.preview("t.csv", bytes("tabs.csv"), one, ImportOptions.NONE);
@@ -259,7 +260,7 @@ class LogImportTest {
     @Test
     void firstNameOfTwoChildrenIsNotGuessedAt() {
         // given
-        Snapshot two = book("{\"hearthrule\": 1, \"students\": [{\"id\": \"one\", \"name\": \"Sam Rowe\"},"
+        Book two = TableBooks.of("{\"hearthrule\": 1, \"students\": [{\"id\": \"one\", \"name\": \"Sam Rowe\"},"
                 + " {\"id\": \"two\", \"name\": \"Sam Park\"}]}");
 
         // when
@@ -290,10 +291,6 @@ class LogImportTest {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private static Snapshot book(String family) {
-        return new Snapshot(BookReader.read(Map.of("family.json", family), new Problems()).orElseThrow(), Map.of());
     }
 
     private static YearRecords.LogEntry entryOf(String id, int day, int minutes, List<String> students,

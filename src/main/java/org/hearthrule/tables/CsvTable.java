@@ -1,4 +1,4 @@
-package org.hearthrule.records;
+package org.hearthrule.tables;
 
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;

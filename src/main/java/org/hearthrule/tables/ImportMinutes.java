@@ -1,13 +1,15 @@
-package org.hearthrule.records;
+package org.hearthrule.tables;
 
 import java.math.BigDecimal;
 import java.util.Locale;
+import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Problems;
 
 /** Reads a time spent: {@code 90}, {@code 1:30} or {@code 1.5 h}; nothing else. */
 final class ImportMinutes {
 
     private static final int HOUR = 60;
+    private static final int LONGEST_DAY = 24 * HOUR;
     private static final int LONGEST = 12;
     private static final int UNREADABLE = -1;
 
@@ -23,9 +25,9 @@ final class ImportMinutes {
         boolean hours = header.toLowerCase(Locale.ROOT).matches(".*\\b(h|hrs?|hours?)\\b.*");
         boolean bare = text.matches("[0-9]+");
         int minutes = bare && hours ? UNREADABLE : parse(text);
-        if (minutes > YearLists.LONGEST_DAY) {
+        if (minutes > LONGEST_DAY) {
             problems.error(cell.place(), "OUT-OF-RANGE", Phrases.quoted(text), "at most 24 hours, which are "
-                    + YearLists.LONGEST_DAY + " minutes", null);
+                    + LONGEST_DAY + " minutes", null);
             return 0;
         }
         if (minutes >= 0) {
