@@ -6,6 +6,7 @@ import java.util.SortedMap;
 import org.hearthrule.input.Place;
 import org.hearthrule.input.Problem;
 import org.hearthrule.input.Severity;
+import org.hearthrule.records.Book;
 import org.hearthrule.records.YearRecords;
 
 /**

@@ -16,7 +16,6 @@ import org.hearthrule.records.Book;
 import org.hearthrule.records.Student;
 import org.hearthrule.records.YearRecords;
 import org.hearthrule.terms.SubjectNames;
-import org.hearthrule.terms.Subjects;
 
 /** Turns the cells of a row into an entry of the log. */
 final class ImportRows {
