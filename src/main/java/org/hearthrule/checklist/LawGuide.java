@@ -1,10 +1,8 @@
 package org.hearthrule.checklist;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.hearthrule.checklist.Sheet.Item;
 import org.hearthrule.checklist.Sheet.Reference;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
@@ -37,7 +35,7 @@ public final class LawGuide {
     private Sheet write() {
         law.head(sheet);
         sheet.say(String.join(" ", new AgeText(wording, profile).sentences(pathway, asOf)));
-        ways();
+        law.ways(sheet, pathway);
         asked();
         notAsked();
         notices();
@@ -61,21 +59,6 @@ public final class LawGuide {
             return Optional.of(from == null ? wording.say("law.way.announced") : wording.say("law.way.announced-from", wording.date(from)));
         }
         return Optional.of(wording.say("law.way.not-yet", wording.date(from)));
-    }
-
-    private void ways() {
-        List<Pathway> ways = law.standing();
-        if (ways.isEmpty()) {
-            sheet.apart().say(wording.say("law.not-then"));
-        }
-        if (ways.size() > 1) {
-            sheet.heading(wording.say("law.guide.ways"));
-            for (Pathway way : ways) {
-                Sheet.Span name = new Sheet.See(way.slug(), new Sheet.Link(way.name(), new Reference.Law(law.code(), way.slug())));
-                sheet.item(Item.of(way == pathway ? Sheet.Plain.HERE : Sheet.Plain.DASH,
-                        List.of(name, new Sheet.Text(": " + way.inShort()))));
-            }
-        }
     }
 
     private void asked() {
@@ -115,12 +98,7 @@ public final class LawGuide {
     }
 
     private void notices() {
-        List<Requirement> later = profile.pathways().stream().flatMap(way -> way.asks().stream())
-                .filter(asked -> !asked.validity().announced() && asked.validity().from() != null
-                        && asked.validity().from().isAfter(asOf))
-                .sorted(Comparator.comparing(asked -> asked.validity().from())).toList();
-        law.part(sheet, "law.guide.later", "later", later.stream()
-                .map(asked -> law.from(asked.validity().from(), asked.title() + '.')).distinct().toList());
+        law.later(sheet);
         law.part(sheet, "law.announced", "announced", profile.announced().stream()
                 .map(coming -> law.from(coming.from(), coming.what())).distinct().toList());
         sheet.foot();

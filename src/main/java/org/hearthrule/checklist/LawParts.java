@@ -2,6 +2,7 @@ package org.hearthrule.checklist;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.hearthrule.law.Cite;
@@ -44,6 +45,21 @@ final class LawParts {
     /** @return the ways that were open on the day */
     List<Pathway> standing() {
         return profile.pathways().stream().filter(way -> way.validity().inForceOn(asOf)).toList();
+    }
+
+    /** The ways there are, where there are several. */
+    void ways(SheetBuilder sheet, Pathway told) {
+        if (standing().isEmpty()) {
+            sheet.apart().say(wording.say("law.not-then"));
+        }
+        if (standing().size() > 1) {
+            sheet.heading(wording.say("law.guide.ways"), "ways");
+            for (Pathway way : standing()) {
+                Sheet.Span name = new Sheet.See(way.slug(), new Sheet.Link(way.name(), new Sheet.Reference.Law(code(), way.slug())));
+                sheet.item(Sheet.Item.of(way == told ? Sheet.Plain.HERE : Sheet.Plain.DASH,
+                        List.of(name, new Sheet.Text(": " + way.inShort()))));
+            }
+        }
     }
 
     /** @return whom a way is open to and who teaches, in one paragraph */
@@ -112,6 +128,15 @@ final class LawParts {
         part(sheet, "law.changes", "changes", profile.changes().stream().map(change -> wording.say("law.change",
                 wording.date(change.effective().year(), change.effective().month(), change.effective().day()),
                 change.what()) + ' ' + cites(change.cite())).toList());
+    }
+
+    /** Rules that are enacted, and begin after the day. */
+    void later(SheetBuilder sheet) {
+        part(sheet, "law.guide.later", "later", profile.pathways().stream().flatMap(way -> way.asks().stream())
+                .filter(asked -> !asked.validity().announced() && asked.validity().from() != null
+                        && asked.validity().from().isAfter(asOf))
+                .sorted(Comparator.comparing(asked -> asked.validity().from()))
+                .map(asked -> from(asked.validity().from(), asked.title() + '.')).distinct().toList());
     }
 
     void announced(SheetBuilder sheet) {

@@ -158,6 +158,9 @@ public record Sheet(String title, List<Block> blocks, List<Block> foot) {
 
     public record Text(String text) implements Span { }
 
+    /** What an item is called, before what is said of it. */
+    public record Name(String text) implements Span { }
+
     /**
      * Words that lead somewhere.
      *
@@ -202,10 +205,15 @@ public record Sheet(String title, List<Block> blocks, List<Block> foot) {
 
         record OtherWays(String code) implements Reference { }
 
+        record WaysBeside(String code) implements Reference { }
+
         record Doubts(String code) implements Reference { }
 
         /** @param id whole id of a requirement */
         record Rule(String id) implements Reference { }
+
+        /** A text to report a mistake in a requirement. */
+        record Mistake(String id) implements Reference { }
 
         /** What is due and when. */
         record Dates(String code) implements Reference { }

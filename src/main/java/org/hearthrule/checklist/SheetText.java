@@ -116,6 +116,9 @@ public final class SheetText {
         if (span instanceof Sheet.Text text) {
             return text.text();
         }
+        if (span instanceof Sheet.Name name) {
+            return name.text();
+        }
         if (span instanceof Sheet.See see) {
             return see.typed();
         }

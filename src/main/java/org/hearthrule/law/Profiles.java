@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.input.Nearest;
 import org.hearthrule.input.Problems;
@@ -23,7 +24,7 @@ import org.hearthrule.input.Problems;
 /**
  * The profiles there are: those that come with the program and, file by file before them, those of a folder. Only the
  * profile that is asked for is read and parsed; the others' names only when somebody wants a list of them or asks for
- * one that does not exist.
+ * one that does not exist. A profile whose text has not changed since is not parsed again.
  *
  * <p>Safe for use by several threads.
  */
@@ -34,6 +35,7 @@ public final class Profiles {
 
     private final ProfileReader reader;
     private final List<ProfileFolder> folders;
+    private final Map<String, Profile> kept = new ConcurrentHashMap<>();
 
     private Profiles(ProfileReader reader, List<ProfileFolder> folders) {
         this.reader = reader;
@@ -127,11 +129,25 @@ public final class Profiles {
         String shown = folder.shown(file);
         try (InputStream in = folder.open(file)) {
             String content = ProfileText.of(in, shown, problems);
-            return content == null ? Optional.empty() : reader.read(shown, content, problems);
+            return content == null ? Optional.empty() : read(shown, content, problems);
         } catch (IOException e) {
             ProfileText.cannotRead(shown, "a file that cannot be read", problems);
             return Optional.empty();
         }
+    }
+
+    /** What was read without a word is kept as long as its text stays the same. */
+    private Optional<Profile> read(String shown, String content, Problems problems) {
+        Profile before = kept.get(shown);
+        if (before != null && before.content().equals(content)) {
+            return Optional.of(before);
+        }
+        int told = problems.all().size();
+        Optional<Profile> profile = reader.read(shown, content, problems);
+        if (profile.isPresent() && problems.all().size() == told) {
+            kept.put(shown, profile.get());
+        }
+        return profile;
     }
 
     private ProfileFolder folder(String file) {

@@ -254,6 +254,40 @@ class ProfilesTest {
         assertThat(problems.all()).extracting(Problem::code).containsExactly("FACT-NEVER-USED");
     }
 
+    /** A page that shows every law would otherwise parse all of them for each reader. */
+    @Test
+    void textThatHasNotChangedIsNotParsedAgainAndTextThatHasIs() throws Exception {
+        // given
+        Profiles profiles = fromFolder();
+        Profile first = profiles.find("xx");
+
+        // then
+        assertThat(profiles.find("xx")).isSameAs(first);
+
+        // when
+        write(packaged, "US-XX", "Changed");
+
+        // then
+        assertThat(profiles.find("xx").name()).isEqualTo("Changed");
+    }
+
+    /** A warning told only the first time would be missed by whoever looks second. */
+    @Test
+    void warningsAreToldEachTime() throws Exception {
+        // given
+        Path file = packaged.resolve("us-xx.yaml");
+        Files.writeString(file, Files.readString(file) + "facts:\n  spare: {about: child, question: Really so.}\n");
+        Profiles profiles = fromFolder();
+        profiles.find("xx", new Problems());
+        Problems again = new Problems();
+
+        // when
+        profiles.find("xx", again);
+
+        // then
+        assertThat(again.all()).hasSize(1);
+    }
+
     @Test
     void problemsOfOneProfileDoNotCountAgainstTheNext() throws Exception {
         // given

@@ -33,11 +33,19 @@ public record Addresses(LocalDate on) {
         if (to instanceof Reference.Dates dates) {
             return law(dates.code(), null, "#year");
         }
+        if (to instanceof Reference.WaysBeside ways) {
+            return "/law/" + ways.code() + "/ways" + (on == null ? "" : "?on=" + on);
+        }
         if (to instanceof Reference.Rule rule) {
             String[] parts = rule.id().split("/");
             return law(parts[0], parts[1], '#' + parts[2]);
         }
-        return null;
+        return to instanceof Reference.Mistake mistake ? mistake(mistake.id()) : null;
+    }
+
+    private static String mistake(String id) {
+        String[] parts = id.split("/");
+        return "/law/" + parts[0] + "/mistake/" + parts[1] + '/' + parts[2];
     }
 
     private String law(String code, String pathway, String anchor) {
