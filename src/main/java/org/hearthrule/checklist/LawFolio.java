@@ -42,6 +42,9 @@ public final class LawFolio {
 
     private Sheet write() {
         law.ways(sheet, pathway);
+        if (law.standing().size() > 1) {
+            sheet.hint("", law.link("law.to.ways-beside", new Reference.WaysBeside(law.code())));
+        }
         new AgeText(wording, profile).add(sheet, asOf);
         asked();
         law.later(sheet);

@@ -2,6 +2,9 @@ package org.hearthrule.checklist;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.hearthrule.law.Requirement;
+import org.hearthrule.records.YearRecords.Reading;
+import org.hearthrule.records.YearRecords.Sample;
 
 /**
  * What lies ready for an evaluation of one child in one school year.
@@ -36,14 +39,21 @@ public record Readiness(LocalDate asOf, String student, Checklist.Follows follow
      *
      * @param name    the law's name
      * @param may     the law permits it without asking it
+     * @param asked   the duty that names it
      * @param days    days with an entry
      * @param minutes minutes logged; an entry for several subjects counts whole for each
-     * @param samples dated samples of work, by third
+     * @param samples dated samples of work, by third, the earliest first
      * @param undated samples without a date
      * @param books   books and other readings
      */
-    public record SubjectRow(String name, boolean may, int days, int minutes, List<Integer> samples, int undated,
-                             int books) { }
+    public record SubjectRow(String name, boolean may, Requirement asked, int days, int minutes, List<List<Sample>> samples,
+                             List<Sample> undated, List<Reading> books) {
+
+        /** @return how many dated samples each third holds */
+        public List<Integer> counts() {
+            return samples.stream().map(List::size).toList();
+        }
+    }
 
     /** How much of an item is there. */
     public enum Presence {
@@ -67,6 +77,7 @@ public record Readiness(LocalDate asOf, String student, Checklist.Follows follow
      * @param title what it is about
      * @param next  what to do
      * @param found what was found
+     * @param line  the line of the checklist it comes from, or null when it is about work across the year
      */
-    public record Step(LocalDate by, String title, String next, String found) { }
+    public record Step(LocalDate by, String title, String next, String found, Line line) { }
 }

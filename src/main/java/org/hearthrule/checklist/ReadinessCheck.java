@@ -12,7 +12,6 @@ import org.hearthrule.checklist.Readiness.Step;
 import org.hearthrule.checklist.Readiness.SubjectRow;
 import org.hearthrule.law.Evidence;
 import org.hearthrule.law.RequirementKind;
-import org.hearthrule.law.SubjectItem;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Student;
 import org.hearthrule.rules.Status;
@@ -69,12 +68,13 @@ public final class ReadinessCheck {
     }
 
     private List<SubjectRow> subjects(List<Line> owed) {
-        Map<String, SubjectItem> items = new LinkedHashMap<>();
+        Map<String, SubjectRow> rows = new LinkedHashMap<>();
         for (Line line : owed) {
-            Evidence.leaves(line.asked().shows(), Evidence.Subjects.class).forEach(subjects ->
-                    subjects.items().forEach(item -> items.putIfAbsent(item.name(), item)));
+            for (Evidence.Subjects named : Evidence.leaves(line.asked().shows(), Evidence.Subjects.class)) {
+                named.items().forEach(item -> rows.computeIfAbsent(item.name(), name -> year.row(item, line.asked())));
+            }
         }
-        return items.values().stream().map(year::row).toList();
+        return List.copyOf(rows.values());
     }
 
     private List<Readiness.Item> items(List<Line> owed) {
@@ -120,11 +120,11 @@ public final class ReadinessCheck {
                     && isBefore(line, before)) {
                 String found = line.finding().why().isEmpty() ? "" : line.finding().why().get(0);
                 steps.putIfAbsent(line.finding().title() + line.finding().next() + found,
-                        new Step(line.finding().due(), line.finding().title(), line.finding().next(), found));
+                        new Step(line.finding().due(), line.finding().title(), line.finding().next(), found, line));
             }
         }
         thirds(subjects).forEach(found -> steps.put(found, new Step(null, wording.say("ready.thirds.title"),
-                wording.say("ready.thirds.next"), found)));
+                wording.say("ready.thirds.next"), found, null)));
         return List.copyOf(steps.values());
     }
 
@@ -148,8 +148,8 @@ public final class ReadinessCheck {
         List<Readiness.Third> thirds = year.thirds();
         for (int i = 0; i < thirds.size(); i++) {
             int third = i;
-            List<String> without = subjects.stream().filter(row -> !row.may() && row.samples().get(third) == 0
-                    && row.samples().stream().anyMatch(n -> n > 0)).map(SubjectRow::name).toList();
+            List<String> without = subjects.stream().filter(row -> !row.may() && row.counts().get(third) == 0
+                    && row.counts().stream().anyMatch(n -> n > 0)).map(SubjectRow::name).toList();
             if (!without.isEmpty() && thirds.get(i).to().isBefore(checklist.asOf())) {
                 sentences.add(wording.say("ready.thirds", wording.say("ready.third." + (i + 1)), wording.and(without)));
             }

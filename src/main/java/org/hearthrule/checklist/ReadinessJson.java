@@ -38,12 +38,12 @@ public final class ReadinessJson {
                 json.writeNumberField("days", row.days());
                 json.writeNumberField("minutes", row.minutes());
                 json.writeArrayFieldStart("samplesByThird");
-                for (int samples : row.samples()) {
+                for (int samples : row.counts()) {
                     json.writeNumber(samples);
                 }
                 json.writeEndArray();
-                json.writeNumberField("samplesWithoutDate", row.undated());
-                json.writeNumberField("books", row.books());
+                json.writeNumberField("samplesWithoutDate", row.undated().size());
+                json.writeNumberField("books", row.books().size());
                 json.writeEndObject();
             }
             json.writeEndArray();

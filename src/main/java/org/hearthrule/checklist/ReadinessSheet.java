@@ -82,9 +82,9 @@ public final class ReadinessSheet {
 
     private List<Span> row(Readiness.SubjectRow row) {
         List<String> cells = new ArrayList<>(List.of(row.may() ? wording.say("ready.may-subject", row.name()) : row.name(),
-                Integer.toString(row.days()), hours(row.minutes()), Integer.toString(row.books())));
-        row.samples().forEach(n -> cells.add(n == 0 ? "-" : n.toString()));
-        cells.add(row.undated() == 0 ? "" : wording.say("ready.undated", row.undated()));
+                Integer.toString(row.days()), hours(row.minutes()), Integer.toString(row.books().size())));
+        row.counts().forEach(n -> cells.add(n == 0 ? "-" : n.toString()));
+        cells.add(row.undated().isEmpty() ? "" : wording.say("ready.undated", row.undated().size()));
         return cells.stream().<Span>map(Sheet.Text::new).toList();
     }
 

@@ -2,10 +2,12 @@ package org.hearthrule.checklist;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import org.hearthrule.law.Requirement;
 import org.hearthrule.law.SchoolYear;
 import org.hearthrule.law.SubjectItem;
 import org.hearthrule.records.Book;
@@ -89,7 +91,7 @@ final class StudentYear {
                 new Readiness.Third(third, last.isAfter(to) ? last : to));
     }
 
-    Readiness.SubjectRow row(SubjectItem item) {
+    Readiness.SubjectRow row(SubjectItem item, Requirement asked) {
         Set<LocalDate> days = new HashSet<>();
         int minutes = 0;
         for (LogEntry entry : log) {
@@ -98,12 +100,13 @@ final class StudentYear {
                 minutes += entry.minutes();
             }
         }
-        List<Sample> shown = samples.stream().filter(sample -> shows(sample.subjects(), item)).toList();
-        List<Integer> byThird = thirds().stream()
-                .map(third -> (int) shown.stream().filter(sample -> third.holds(sample.date())).count()).toList();
-        int withoutDate = (int) undated.stream().filter(sample -> shows(sample.subjects(), item)).count();
-        int books = (int) readings.stream().filter(reading -> shows(reading.subjects(), item)).count();
-        return new Readiness.SubjectRow(item.name(), item.may(), days.size(), minutes, byThird, withoutDate, books);
+        List<Sample> shown = samples.stream().filter(sample -> shows(sample.subjects(), item))
+                .sorted(Comparator.comparing(Sample::date)).toList();
+        List<List<Sample>> byThird = thirds().stream()
+                .map(third -> shown.stream().filter(sample -> third.holds(sample.date())).toList()).toList();
+        return new Readiness.SubjectRow(item.name(), item.may(), asked, days.size(), minutes, byThird,
+                undated.stream().filter(sample -> shows(sample.subjects(), item)).toList(),
+                readings.stream().filter(reading -> shows(reading.subjects(), item)).toList());
     }
 
     private static boolean shows(List<String> logged, SubjectItem item) {
