@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.hearthrule.checklist.Checklist;
+import org.hearthrule.checklist.Checkup;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;

@@ -11,6 +11,7 @@ final class Commands {
     private static final Map<String, Supplier<Command>> BY_NAME = new LinkedHashMap<>();
 
     static {
+        BY_NAME.put("open", () -> new OpenCommand());
         BY_NAME.put("check", () -> new CheckCommand());
         BY_NAME.put("deadlines", () -> new DeadlinesCommand());
         BY_NAME.put("readiness", () -> new ReadinessCommand());

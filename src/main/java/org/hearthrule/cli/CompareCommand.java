@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hearthrule.checklist.Checklist;
+import org.hearthrule.checklist.Checkup;
 import org.hearthrule.checklist.CompareJson;
 import org.hearthrule.checklist.CompareSheet;
 import org.hearthrule.checklist.Comparison;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.hearthrule.checklist.Checklist;
+import org.hearthrule.checklist.Checkup;
 import org.hearthrule.checklist.TextPage;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Pathway;

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hearthrule.checklist.Checklist;
+import org.hearthrule.checklist.Checkup;
 import org.hearthrule.checklist.ExplainSheet;
 import org.hearthrule.checklist.Line;
 import org.hearthrule.checklist.SheetText;

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.hearthrule.checklist.Checklist;
+import org.hearthrule.checklist.Checkup;
 import org.hearthrule.checklist.Readiness;
 import org.hearthrule.checklist.ReadinessCheck;
 import org.hearthrule.checklist.ReadinessJson;

@@ -85,6 +85,10 @@ public final class Terminal {
         return environment.get(name);
     }
 
+    Map<String, String> environment() {
+        return environment;
+    }
+
     /** @return what text may use here; NO_COLOR (any value that is not empty) turns weight and colour off */
     Style style() {
         String noColor = environment.get("NO_COLOR");

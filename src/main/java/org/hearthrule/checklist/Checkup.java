@@ -1,4 +1,4 @@
-package org.hearthrule.cli;
+package org.hearthrule.checklist;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,7 +16,7 @@ import org.hearthrule.rules.Judge;
 import org.hearthrule.rules.Judgement;
 
 /** Lays a book beside the laws it names. */
-final class Checkup {
+public final class Checkup {
 
     private Checkup() { }
 
@@ -24,7 +24,7 @@ final class Checkup {
      * @param problems takes what is wrong with the book's placements and with the laws they name
      * @throws BadInputException when something is
      */
-    static Judgement judge(Book book, Profiles profiles, LocalDate asOf, Problems problems) throws BadInputException {
+    public static Judgement judge(Book book, Profiles profiles, LocalDate asOf, Problems problems) throws BadInputException {
         List<Profile> laws = laws(book, profiles, problems);
         BookPlacements.check(book, laws, problems);
         problems.throwIfErrors();

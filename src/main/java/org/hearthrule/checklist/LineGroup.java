@@ -14,20 +14,20 @@ import org.hearthrule.rules.Finding;
  * @param names the children's names, each once, in order; empty for the family
  * @param ids   the lines' ids
  */
-record TextEntry(Line line, List<String> names, List<String> ids) {
+public record LineGroup(Line line, List<String> names, List<String> ids) {
 
     /** @return the lines of one section, those that differ only in the child or the year put together where the first stood */
-    static List<TextEntry> of(List<Line> lines) {
-        Map<List<Object>, TextEntry> entries = new LinkedHashMap<>();
+    public static List<LineGroup> of(List<Line> lines) {
+        Map<List<Object>, LineGroup> groups = new LinkedHashMap<>();
         for (Line line : lines) {
-            TextEntry entry = entries.computeIfAbsent(key(line.finding()),
-                    key -> new TextEntry(line, new ArrayList<>(), new ArrayList<>()));
-            if (line.finding().studentName() != null && !entry.names.contains(line.finding().studentName())) {
-                entry.names.add(line.finding().studentName());
+            LineGroup group = groups.computeIfAbsent(key(line.finding()),
+                    key -> new LineGroup(line, new ArrayList<>(), new ArrayList<>()));
+            if (line.finding().studentName() != null && !group.names.contains(line.finding().studentName())) {
+                group.names.add(line.finding().studentName());
             }
-            entry.ids.add(line.id());
+            group.ids.add(line.id());
         }
-        return List.copyOf(entries.values());
+        return List.copyOf(groups.values());
     }
 
     /** Everything a reader sees but the name. */

@@ -1,0 +1,109 @@
+package org.hearthrule.page;
+
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.hearthrule.page.checklist.ChecklistPages;
+import org.hearthrule.page.frame.Door;
+import org.hearthrule.page.frame.Feature;
+import org.hearthrule.page.frame.House;
+import org.hearthrule.page.frame.Settings;
+import org.hearthrule.page.welcome.WelcomePages;
+
+/** The local page: listens on this machine's own loopback address and nowhere else. */
+public final class PageServer implements AutoCloseable {
+
+    /** Bytes of one file that is sent; a large photo has some 15 million. */
+    private static final int FILE_MEGABYTES = 40;
+    private static final int REQUEST_MEGABYTES = 400;
+    private static final int IN_MEMORY_KILOBYTES = 256;
+    private static final int FORM_BYTES = 1_000_000;
+    private static final int FORM_KEYS = 4_000;
+    private static final int THREADS = 16;
+    private static final int THREADS_READY = 4;
+
+    private final House house;
+    private final Door door;
+    private final Javalin server;
+
+    private PageServer(House house, Door door, Javalin server) {
+        this.house = house;
+        this.door = door;
+        this.server = server;
+    }
+
+    /** Every part of the page. */
+    private static List<Feature> features() {
+        return List.of(new WelcomePages(), new ChecklistPages());
+    }
+
+    /**
+     * Starts to listen.
+     *
+     * @throws IOException when the port is taken or a folder cannot be made
+     */
+    public static PageServer start(Settings settings) throws IOException {
+        House house = new House(settings);
+        Door door = new Door(house);
+        Path incoming = Files.createTempDirectory("hearthrule-incoming-");
+        incoming.toFile().deleteOnExit();
+        Javalin server = Javalin.create(config -> configure(config, settings, door, incoming));
+        try {
+            server.start();
+        } catch (RuntimeException e) {
+            throw new IOException("the port " + settings.port() + " cannot be listened on", e);
+        }
+        door.listensOn(server.port());
+        return new PageServer(house, door, server);
+    }
+
+    private static void configure(JavalinConfig config, Settings settings, Door door, Path incoming) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.compressionStrategy = CompressionStrategy.NONE;
+        config.http.maxRequestSize = FORM_BYTES;
+        config.jetty.host = "127.0.0.1";
+        config.jetty.port = settings.port();
+        QueuedThreadPool threads = new QueuedThreadPool(THREADS, THREADS_READY);
+        threads.setName("page");
+        config.jetty.threadPool = threads;
+        config.jetty.multipartConfig.cacheDirectory(incoming.toString());
+        config.jetty.multipartConfig.maxFileSize(FILE_MEGABYTES, SizeUnit.MB);
+        config.jetty.multipartConfig.maxTotalRequestSize(REQUEST_MEGABYTES, SizeUnit.MB);
+        config.jetty.multipartConfig.maxInMemoryFileSize(IN_MEMORY_KILOBYTES, SizeUnit.KB);
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setSendServerVersion(false);
+            http.setSendXPoweredBy(false);
+        });
+        config.jetty.modifyServletContextHandler(context -> {
+            context.setMaxFormContentSize(FORM_BYTES);
+            context.setMaxFormKeys(FORM_KEYS);
+        });
+        door.open(config, features());
+    }
+
+    /** @return an address that opens the page once; the one before is good no longer */
+    public String newStartAddress() {
+        return door.newStartAddress();
+    }
+
+    public int port() {
+        return server.port();
+    }
+
+    public House house() {
+        return house;
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+    }
+}

@@ -1,0 +1,128 @@
+package org.hearthrule.page.frame;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.hearthrule.checklist.Checklist;
+import org.hearthrule.checklist.Checkup;
+import org.hearthrule.input.BadInputException;
+import org.hearthrule.input.Problems;
+import org.hearthrule.law.Profiles;
+import org.hearthrule.records.Book;
+import org.hearthrule.rules.Judgement;
+
+/**
+ * A family's book as it lies open: what is in it, what the rules say of it, and the way to change it. What was judged
+ * is kept until the book or the day changes. Safe for several threads.
+ */
+public final class Desk {
+
+    private final Path folder;
+    private final Profiles profiles;
+    private final Clock clock;
+    private final LocalDate asOf;
+    private final boolean demo;
+    private final OpenBook open;
+    private Judged judged;
+
+    private record Judged(Book book, LocalDate day, Judgement judgement, Checklist checklist) { }
+
+    Desk(Path folder, Profiles profiles, Clock clock, LocalDate asOf, boolean demo) {
+        this.folder = folder;
+        this.profiles = profiles;
+        this.clock = clock;
+        this.asOf = asOf;
+        this.demo = demo;
+        this.open = new OpenBook(folder, clock);
+    }
+
+    public Path folder() {
+        return folder;
+    }
+
+    public boolean isDemo() {
+        return demo;
+    }
+
+    /** @return the day the page looks at */
+    public LocalDate today() {
+        return asOf == null ? LocalDate.now(clock) : asOf;
+    }
+
+    /** @return whether the page looks at another day than the real one */
+    public boolean isAsOf() {
+        return asOf != null;
+    }
+
+    /** @return the real time, to the second: when something is written */
+    public LocalDateTime now() {
+        return LocalDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
+    }
+
+    public Profiles profiles() {
+        return profiles;
+    }
+
+    /** @return the book as it is on the disk now */
+    public Book book() {
+        return open.book();
+    }
+
+    /** @throws BadInputException when the book names a law or a pathway that is not there */
+    public Judgement judgement() throws BadInputException {
+        return judged().judgement();
+    }
+
+    /** @throws BadInputException when the book names a law or a pathway that is not there */
+    public Checklist checklist() throws BadInputException {
+        return judged().checklist();
+    }
+
+    /** One at a time: whoever comes meanwhile waits and takes what the first has worked out. */
+    private synchronized Judged judged() throws BadInputException {
+        Book book = book();
+        LocalDate day = today();
+        if (judged == null || judged.book() != book || !judged.day().equals(day)) {
+            Judgement judgement = Checkup.judge(book, profiles, day, new Problems());
+            judged = new Judged(book, day, judgement, Checklist.of(judgement, book));
+        }
+        return judged;
+    }
+
+    /**
+     * Changes the book.
+     *
+     * @param label what is done, as it is told where it can be undone: {@code the entry of May 14}
+     * @param edit  makes the new book of the one that is on the disk now
+     * @throws BadInputException when the new book could not be read again; nothing is written then
+     * @throws IOException       when writing fails; nothing is changed then
+     */
+    public void edit(String label, UnaryOperator<Book> edit) throws IOException, BadInputException {
+        open.edit(label, edit);
+    }
+
+    /** @return what an undo would take back */
+    public Optional<String> undoable() {
+        return open.undoable();
+    }
+
+    /** @return what was taken back and can be done again */
+    public Optional<String> redoable() {
+        return open.redoable();
+    }
+
+    /** @return what was taken back; empty when there was nothing */
+    public Optional<String> undo() throws IOException, BadInputException {
+        return open.undo();
+    }
+
+    /** @return what was done again; empty when there was nothing */
+    public Optional<String> redo() throws IOException, BadInputException {
+        return open.redo();
+    }
+}

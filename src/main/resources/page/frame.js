@@ -1,0 +1,43 @@
+// The page works without this. It only saves a little time.
+"use strict";
+
+// a form that must be put right: go to what is said about it
+const complaints = document.getElementById("complaints");
+if (complaints) {
+    complaints.focus();
+}
+
+// files can be dropped anywhere on their field
+for (const field of document.querySelectorAll(".drop")) {
+    const input = field.querySelector("input[type=file]");
+    field.addEventListener("dragover", event => {
+        event.preventDefault();
+        field.classList.add("over");
+    });
+    field.addEventListener("dragleave", () => field.classList.remove("over"));
+    field.addEventListener("drop", event => {
+        event.preventDefault();
+        field.classList.remove("over");
+        if (event.dataTransfer.files.length > 0) {
+            input.files = event.dataTransfer.files;
+            input.dispatchEvent(new Event("change", { bubbles: true }));
+        }
+    });
+}
+
+// a form is sent once, however often its button is pressed
+for (const form of document.querySelectorAll("form[method=post]")) {
+    form.addEventListener("submit", event => {
+        if (form.dataset.sent) {
+            event.preventDefault();
+        }
+        form.dataset.sent = "yes";
+    });
+}
+
+// coming back with the browser's own button: forms may be sent again
+window.addEventListener("pageshow", () => {
+    for (const form of document.querySelectorAll("form[data-sent]")) {
+        delete form.dataset.sent;
+    }
+});
