@@ -78,6 +78,26 @@ public final class BookWriter {
     }
 
     /**
+     * Does the same as {@link #write(Snapshot, Book)}, and nothing at all when a file is not as it was read.
+     *
+     * @return what the folder holds now; empty when a file has changed
+     */
+    Optional<Snapshot> writeUnlessChanged(Snapshot before, Book after) throws IOException, BadInputException {
+        for (String name : before.hashes().keySet()) {
+            boolean touched = name.equals(BookNames.FAMILY) || changes(before, after, name);
+            if (touched && !Hash.of(folder.resolve(name)).equals(before.hash(name))) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(write(before, after));
+    }
+
+    private static boolean changes(Snapshot before, Book after, String name) {
+        return BookNames.year(name).map(YearLabel::toString).map(label ->
+                !after.years().get(label).equals(before.book().years().get(label))).orElse(false);
+    }
+
+    /**
      * Writes one file.
      *
      * @param name {@code family.json} or the name of a year's file

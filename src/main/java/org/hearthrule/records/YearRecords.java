@@ -86,7 +86,12 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      */
     public record LogEntry(String id, LocalDate date, int minutes, List<String> students, List<String> subjects,
                            String did, List<String> materials, String place, Boolean core, String by,
-                           LocalDateTime written) { }
+                           LocalDateTime written) implements YearRecord {
+        @Override
+        public LocalDate day() {
+            return date;
+        }
+    }
 
     /**
      * A book or other reading.
@@ -98,7 +103,12 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * @param idea     what it served, or null
      */
     public record Reading(String id, List<String> students, String title, String author, LocalDate started,
-                          LocalDate finished, List<String> subjects, String idea) { }
+                          LocalDate finished, List<String> subjects, String idea) implements YearRecord {
+        @Override
+        public LocalDate day() {
+            return finished != null ? finished : started;
+        }
+    }
 
     /**
      * A piece of work.
@@ -109,7 +119,12 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * @param files lie in the folder of the book; with slashes, never leading out of it
      */
     public record Sample(String id, String student, LocalDate date, List<String> subjects, String title, String kind,
-                         String idea, List<String> files, boolean chosen) { }
+                         String idea, List<String> files, boolean chosen) implements YearRecord {
+        @Override
+        public LocalDate day() {
+            return date;
+        }
+    }
 
     /**
      * A test.
@@ -122,7 +137,11 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * @param consent who agreed beforehand, or null
      */
     public record TestTaken(String id, String student, LocalDate date, String method, String name, String edition,
-                            String givenBy, String place, String consent, List<Score> scores) {
+                            String givenBy, String place, String consent, List<Score> scores) implements YearRecord {
+        @Override
+        public LocalDate day() {
+            return date;
+        }
 
         /** @return its name, or its method in words when it has none */
         public String label() {
@@ -144,7 +163,12 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * @param note     or null
      */
     public record Evaluation(String id, String student, LocalDate date, String method, String by, String consent,
-                             List<String> includes, String outcome, String note) { }
+                             List<String> includes, String outcome, String note) implements YearRecord {
+        @Override
+        public LocalDate day() {
+            return date;
+        }
+    }
 
     /**
      * A paper that was sent.
@@ -161,7 +185,12 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      */
     public record Filing(String id, List<String> students, String paper, LocalDate sent, String how, String to,
                          String year, Integer part, List<String> states, List<String> attached, String copy,
-                         List<Answer> answers) { }
+                         List<Answer> answers) implements YearRecord {
+        @Override
+        public LocalDate day() {
+            return sent;
+        }
+    }
 
     /**
      * An answer from the other side.
@@ -181,10 +210,20 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * @param cause    or null
      */
     public record Request(String id, List<String> students, String by, boolean written, LocalDate date,
-                          String cause) { }
+                          String cause) implements YearRecord {
+        @Override
+        public LocalDate day() {
+            return date;
+        }
+    }
 
     /** A health paper or exemption. */
-    public record HealthPaper(String id, String student, String kind, LocalDate date) { }
+    public record HealthPaper(String id, String student, String kind, LocalDate date) implements YearRecord {
+        @Override
+        public LocalDate day() {
+            return date;
+        }
+    }
 
     /**
      * A paper that is kept, not sent.
@@ -192,7 +231,12 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * @param students whom it concerns; empty: all
      * @param file     in the folder of the book, or null
      */
-    public record KeptDocument(String id, List<String> students, String kind, LocalDate date, String file) { }
+    public record KeptDocument(String id, List<String> students, String kind, LocalDate date, String file) implements YearRecord {
+        @Override
+        public LocalDate day() {
+            return date;
+        }
+    }
 
     /**
      * A contact with the child by a teacher or supervisor.
@@ -202,5 +246,10 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * @param by       role or name, or null
      */
     public record Visit(String id, List<String> students, LocalDate date, int minutes, String by,
-                        boolean faceToFace) { }
+                        boolean faceToFace) implements YearRecord {
+        @Override
+        public LocalDate day() {
+            return date;
+        }
+    }
 }

@@ -6,14 +6,17 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.hearthrule.checklist.Checklist;
 import org.hearthrule.checklist.Checkup;
 import org.hearthrule.input.BadInputException;
+import org.hearthrule.input.Problem;
 import org.hearthrule.input.Problems;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;
+import org.hearthrule.records.OpenBook;
 import org.hearthrule.rules.Judgement;
 
 /**
@@ -71,6 +74,11 @@ public final class Desk {
     /** @return the book as it is on the disk now */
     public Book book() {
         return open.book();
+    }
+
+    /** @return what is wrong with the files of the book, warnings among it */
+    public List<Problem> problems() {
+        return open.problems();
     }
 
     /** @throws BadInputException when the book names a law or a pathway that is not there */
