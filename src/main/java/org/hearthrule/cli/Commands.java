@@ -20,6 +20,7 @@ final class Commands {
         BY_NAME.put("compare", () -> new CompareCommand());
         BY_NAME.put("new", () -> new NewCommand());
         BY_NAME.put("import log", () -> new ImportLogCommand());
+        BY_NAME.put("copy", () -> new CopyCommand());
         BY_NAME.put("restore", () -> new RestoreCommand());
         BY_NAME.put("lint", () -> new LintCommand());
     }

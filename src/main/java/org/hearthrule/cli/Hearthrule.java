@@ -3,6 +3,9 @@ package org.hearthrule.cli;
 import java.nio.file.FileSystemException;
 import java.util.List;
 import org.hearthrule.input.BadInputException;
+import org.hearthrule.records.BookBusyException;
+import org.hearthrule.records.ChangedMeanwhileException;
+import org.hearthrule.records.UnknownVersionException;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -29,6 +32,9 @@ public final class Hearthrule {
             return dispatch(List.of(args), terminal);
         } catch (BadInputException e) {
             terminal.error(Complaints.of(e.problems()));
+            return Exit.BAD_INPUT;
+        } catch (BookBusyException | ChangedMeanwhileException | UnknownVersionException e) {
+            terminal.error(e.getMessage() + '\n');
             return Exit.BAD_INPUT;
         } catch (FileSystemException e) {
             terminal.error(Mishap.file(e));

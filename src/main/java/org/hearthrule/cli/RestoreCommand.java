@@ -9,13 +9,17 @@ import java.util.List;
 import java.util.Locale;
 import org.hearthrule.checklist.TextPage;
 import org.hearthrule.input.BadInputException;
+import org.hearthrule.records.BookArchive;
 import org.hearthrule.records.BookWriter;
 import org.hearthrule.records.Copy;
 import org.hearthrule.records.Hash;
 import org.hearthrule.terms.Wording;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** {@code restore BOOK}: lists the earlier versions that are kept, and puts one back. What it replaces is kept too. */
+/**
+ * {@code restore BOOK}: lists the earlier versions that are kept, and puts one back, or with {@code --from} a copy of the
+ * whole book. What it replaces is kept too.
+ */
 final class RestoreCommand implements Command {
 
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.US);
@@ -24,11 +28,15 @@ final class RestoreCommand implements Command {
     public void describe(CommandSpec spec) {
         Options.parameter(spec, 0, "BOOK");
         Options.option(spec, "--copy", "N");
+        Options.option(spec, "--from", "FILE.zip");
         Options.flag(spec, "--yes");
     }
 
     @Override
     public int run(Given given, Terminal terminal) throws BadInputException, IOException {
+        if (given.text("--from") != null) {
+            return WholeCopy.restore(given, terminal);
+        }
         Path folder = given.path("BOOK");
         if (folder != null && !Files.isDirectory(folder)) {
             given.problem(given.text("BOOK"), "NOT-A-FOLDER", "nothing of that name", "the folder of a record book", null);
@@ -40,7 +48,7 @@ final class RestoreCommand implements Command {
         int number = typed == null ? 0 : number(typed, copies.size(), given);
         given.throwIfErrors();
         if (number == 0) {
-            terminal.print(list(copies, terminal));
+            terminal.print(list(copies, BookArchive.earlier(folder), terminal));
             return Exit.OK;
         }
         Copy copy = copies.get(number - 1);
@@ -63,19 +71,28 @@ final class RestoreCommand implements Command {
         return number;
     }
 
-    private static String list(List<Copy> copies, Terminal terminal) {
+    private static String list(List<Copy> copies, List<Path> whole, Terminal terminal) {
         Wording wording = Wording.english();
         TextPage page = new TextPage(terminal.style(), wording);
         if (copies.isEmpty()) {
             page.paragraph(0, wording.say("restore.none"));
-            return page.toString();
+        } else {
+            versions(copies, page, wording);
         }
+        if (!whole.isEmpty()) {
+            page.blank().heading(wording.say("restore.whole.heading"));
+            whole.forEach(copy -> page.line("  " + page.clean(copy.toString())));
+            page.blank().paragraph(0, wording.say("restore.whole.how"));
+        }
+        return page.toString();
+    }
+
+    private static void versions(List<Copy> copies, TextPage page, Wording wording) {
         page.heading(wording.say("restore.heading"));
         for (int i = 0; i < copies.size(); i++) {
             page.hanging(2, String.format(Locale.ROOT, "%2d  ", i + 1), wording.say("restore.copy", copies.get(i).name(), day(copies.get(i))));
         }
         page.blank().paragraph(0, wording.say("restore.how"));
-        return page.toString();
     }
 
     private static String day(Copy copy) {
@@ -83,7 +100,11 @@ final class RestoreCommand implements Command {
     }
 
     private static boolean agreed(Copy copy, Terminal terminal) {
-        terminal.print(Wording.english().say("restore.ask", copy.name(), day(copy)) + "\n> ");
+        return agreed(Wording.english().say("restore.ask", copy.name(), day(copy)), terminal);
+    }
+
+    static boolean agreed(String question, Terminal terminal) {
+        terminal.print(question + "\n> ");
         String answer = terminal.readLine();
         return answer != null && List.of("yes", "y").contains(answer.strip().toLowerCase(Locale.ROOT));
     }

@@ -53,7 +53,8 @@ final class BookNames {
         return name.equals(FAMILY) || year(name).isPresent();
     }
 
-    private static boolean isConflict(String name) {
+    /** Whether this is the name of a version that could not be saved. */
+    static boolean isConflict(String name) {
         int at = name.indexOf(CONFLICT);
         return at > 0 && name.endsWith(JSON) && isPart(name.substring(0, at) + JSON);
     }

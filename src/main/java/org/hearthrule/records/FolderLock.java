@@ -18,13 +18,14 @@ import java.util.concurrent.locks.ReentrantLock;
  * Keeps two writers out of one book, in this process and in others. The operating system gives the lock back when a
  * process dies. The file itself stays: to delete it would let two writers hold a lock each, one on the deleted file.
  *
- * <p>A thread may take the lock of a book once, and gives it back itself.
+ * <p>A thread may take the lock of a book once, and gives it back itself. Whoever gets it finds the book whole: a
+ * restore that was cut off is brought to its end first, or taken back.
  */
 public final class FolderLock implements Closeable {
 
     static final String FILE = ".lock";
 
-    private static final Duration PATIENCE = Duration.ofSeconds(5);
+    static final Duration PATIENCE = Duration.ofSeconds(5);
     private static final long PAUSE_MILLIS = 20;
     private static final Map<Path, ReentrantLock> HERE = new ConcurrentHashMap<>();
 
@@ -63,6 +64,7 @@ public final class FolderLock implements Closeable {
                     }
                     Thread.sleep(PAUSE_MILLIS);
                 }
+                BookArchiveSwap.finish(folder);
                 return new FolderLock(here, channel);
             } catch (IOException | InterruptedException e) {
                 if (channel != null) {

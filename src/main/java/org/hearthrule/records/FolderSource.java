@@ -37,6 +37,9 @@ final class FolderSource implements BookSource {
 
     /** Opens a folder; empty after recording that it is none. */
     static Optional<FolderSource> open(Path folder, Problems problems) {
+        if (BookArchiveSwap.isPending(folder) && !isFinished(folder, problems)) {
+            return Optional.empty();
+        }
         File[] found = asFile(folder).listFiles();
         if (found != null) {
             List<String> names = new ArrayList<>(found.length);
@@ -50,6 +53,18 @@ final class FolderSource implements BookSource {
         }
         noFolder(folder, problems);
         return Optional.empty();
+    }
+
+    /** A restore that goes on, or was cut off, must come to its end before the book is whole. */
+    private static boolean isFinished(Path folder, Problems problems) {
+        try {
+            FolderLock.take(folder).close();
+            return true;
+        } catch (IOException e) {
+            problems.error(new Place(folder.toString(), 1, 1), "RESTORE-UNDER-WAY", "a restore that is not finished",
+                    "a book that is whole", "another program is still at it: try again in a moment");
+            return false;
+        }
     }
 
     /** The way to the folder we stand in may be empty, which a File takes for nothing at all. */

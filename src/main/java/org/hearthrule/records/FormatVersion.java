@@ -25,15 +25,19 @@ final class FormatVersion {
      * looked at; a missing or senseless one is recorded too, but the rest can be read.
      */
     static boolean isReadable(Fields root) {
-        Node node = root.optionalNode(KEY).orElse(null);
-        if (node instanceof Scalar scalar && scalar.form() == Scalar.Form.NUMBER
-                && number(scalar.text()) > Book.VERSION) {
-            root.error(KEY, "NEWER-VERSION", "format version " + scalar.text() + ", written by a newer Hearthrule",
-                    "version " + Book.VERSION + ", the newest that this Hearthrule reads; nothing was changed",
+        return isReadable(root, KEY, Book.VERSION);
+    }
+
+    /** The same for another key and its newest version. */
+    static boolean isReadable(Fields root, String key, int newest) {
+        Node node = root.optionalNode(key).orElse(null);
+        if (node instanceof Scalar scalar && scalar.form() == Scalar.Form.NUMBER && number(scalar.text()) > newest) {
+            root.error(key, "NEWER-VERSION", "format version " + scalar.text() + ", written by a newer Hearthrule",
+                    "version " + newest + ", the newest that this Hearthrule reads; nothing was changed",
                     "install the newer Hearthrule");
             return false;
         }
-        root.integer(KEY, 1, Book.VERSION);
+        root.integer(key, 1, newest);
         return true;
     }
 

@@ -121,5 +121,5 @@ class WordingTest {
 
     private static final Set<String> SENTENCE_GROUPS = Set.of("open", "date", "month", "distance", "list", "caution", "status",
             "section", "checklist", "line", "register", "compare", "calendar", "due", "period", "span", "if", "evidence", "law", "explain",
-            "deadlines", "problems", "usage", "mishap", "lint", "ready", "new", "import", "restore", "picture");
+            "deadlines", "problems", "usage", "mishap", "lint", "ready", "new", "import", "restore", "copy", "picture");
 }
