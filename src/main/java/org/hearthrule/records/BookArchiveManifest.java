@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.hearthrule.input.Fields;
 import org.hearthrule.input.JsonText;
 import org.hearthrule.input.Node;
+import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Problems;
 import org.hearthrule.input.Scalar;
 

@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Place;
 import org.hearthrule.input.Problems;
 

@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.hearthrule.input.BadInputException;
+import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Place;
 import org.hearthrule.input.Problems;
 
