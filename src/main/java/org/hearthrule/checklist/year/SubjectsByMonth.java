@@ -17,7 +17,9 @@ import org.hearthrule.law.SubjectItem;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.YearLabel;
 import org.hearthrule.records.YearRecords;
+import org.hearthrule.records.YearRecords.LogEntry;
 import org.hearthrule.records.YearRecords.Reading;
+import org.hearthrule.records.YearRecords.Sample;
 import org.hearthrule.rules.Status;
 import org.hearthrule.terms.Subjects;
 
@@ -71,22 +73,33 @@ final class SubjectsByMonth {
 
     private void add(YearRecords year) {
         boolean ofYear = year.label().equals(label.toString());
-        year.log().forEach(entry -> add(entry.students(), entry.date(), entry.subjects(),
-                new Cell(entry.minutes(), 1, 0, 0), ofYear));
-        year.samples().forEach(sample -> add(List.of(sample.student()), sample.date(), sample.subjects(),
-                new Cell(0, 0, 1, 0), ofYear));
-        year.readings().forEach(reading -> add(reading.students(), day(reading), reading.subjects(),
-                new Cell(0, 0, 0, 1), ofYear));
+        for (LogEntry entry : year.log()) {
+            if (label.holds(entry.date()) && isLookedAt(entry.students())) {
+                add(entry.date(), entry.subjects(), new Cell(entry.minutes(), 1, 0, 0));
+            }
+        }
+        for (Sample sample : year.samples()) {
+            if (children.contains(sample.student()) && (sample.date() == null ? ofYear : label.holds(sample.date()))) {
+                add(sample.date(), sample.subjects(), new Cell(0, 0, 1, 0));
+            }
+        }
+        for (Reading reading : year.readings()) {
+            LocalDate day = day(reading);
+            if (isLookedAt(reading.students()) && (day == null ? ofYear : label.holds(day))) {
+                add(day, reading.subjects(), new Cell(0, 0, 0, 1));
+            }
+        }
+    }
+
+    private boolean isLookedAt(List<String> students) {
+        return students.stream().anyMatch(children::contains);
     }
 
     private static LocalDate day(Reading reading) {
         return reading.finished() != null ? reading.finished() : reading.started();
     }
 
-    private void add(List<String> students, LocalDate day, List<String> subjects, Cell cell, boolean ofYear) {
-        if (students.stream().noneMatch(children::contains) || !(day == null ? ofYear : label.holds(day))) {
-            return;
-        }
+    private void add(LocalDate day, List<String> subjects, Cell cell) {
         int month = day == null ? MONTHS : (day.getMonthValue() + 5) % MONTHS;
         for (String row : rowsOf.computeIfAbsent(subjects, this::rowsOf)) {
             Cell[] sum = sums.computeIfAbsent(row, key -> empty());
