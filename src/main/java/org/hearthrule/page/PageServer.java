@@ -15,6 +15,7 @@ import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.House;
 import org.hearthrule.page.frame.Settings;
 import org.hearthrule.page.welcome.WelcomePages;
+import org.hearthrule.page.year.YearPages;
 
 /** The local page: listens on this machine's own loopback address and nowhere else. */
 public final class PageServer implements AutoCloseable {
@@ -40,7 +41,7 @@ public final class PageServer implements AutoCloseable {
 
     /** Every part of the page. */
     private static List<Feature> features() {
-        return List.of(new WelcomePages(), new ChecklistPages());
+        return List.of(new WelcomePages(), new ChecklistPages(), new YearPages());
     }
 
     /**

@@ -15,6 +15,7 @@ final class Assets {
 
     static {
         TYPES.put("frame.css", "text/css; charset=utf-8");
+        TYPES.put("year.css", "text/css; charset=utf-8");
         TYPES.put("frame.js", "text/javascript; charset=utf-8");
         TYPES.put("icon.svg", "image/svg+xml");
     }

@@ -55,7 +55,7 @@ class DrawingsTest {
     /** @return the page's drawings, read as a browser that forgives nothing */
     private static Document page(String student) throws Exception {
         StringOutput out = new StringOutput();
-        TEMPLATES.render("year/drawings.jte", Map.of("drawings", Drawings.of(view(student), demo()), "checklist", "/checklist"), out);
+        TEMPLATES.render("year/drawings.jte", Map.of("drawings", Drawings.of(view(student), demo()), "checklist", "/checklist", "over", false), out);
         return DocumentBuilderFactory.newInstance().newDocumentBuilder()
                 .parse(new InputSource(new StringReader("<main>" + out + "</main>")));
     }
@@ -182,7 +182,7 @@ class DrawingsTest {
             List<String> drawn = texts(drawings.get(i), "text").stream().filter(text -> !text.matches("[A-Z]")).toList();
             List<String> told = new ArrayList<>();
             for (Element cell : all(rows.get(i), "td").subList(0, 12)) {
-                texts(cell, "span").stream().filter(line -> !line.contains("entr")).map(line -> line.replaceAll(" .*", "")).forEach(told::add);
+                texts(cell, "span").stream().filter(line -> !line.contains("entr")).map(line -> line.replaceAll("[ \u00a0].*", "")).forEach(told::add);
             }
             assertThat(drawn).isEqualTo(told);
         }

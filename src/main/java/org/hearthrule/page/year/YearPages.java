@@ -1,0 +1,92 @@
+package org.hearthrule.page.year;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hearthrule.checklist.Checkup;
+import org.hearthrule.checklist.Line;
+import org.hearthrule.checklist.year.YearView;
+import org.hearthrule.input.BadInputException;
+import org.hearthrule.input.Problems;
+import org.hearthrule.page.frame.Answer;
+import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Desk;
+import org.hearthrule.page.frame.Feature;
+import org.hearthrule.page.frame.Form;
+import org.hearthrule.page.frame.Part;
+import org.hearthrule.page.frame.Routes;
+import org.hearthrule.records.Book;
+import org.hearthrule.records.BookEdits;
+import org.hearthrule.records.YearLabel;
+import org.hearthrule.records.YearRecords;
+import org.hearthrule.rules.Judgement;
+
+/** {@code /year}: one school year drawn, and the days of its calendar to be noted. */
+public final class YearPages implements Feature {
+
+    private Past past;
+
+    /** A year long past, judged: kept while the same one is looked at again. */
+    private record Past(Book book, YearLabel label, Judgement judgement) { }
+
+    @Override
+    public void addTo(Routes routes) {
+        routes.get("/year", call -> year(call, YearLabel.of(call.desk().today())));
+        routes.get("/year/{label}", call -> at(call, label -> year(call, label)));
+        routes.get("/year/{label}/days", call -> at(call, label -> days(call, label)));
+        routes.post("/year/{label}/days", call -> at(call, label -> note(call, label)));
+    }
+
+    /** Answers for one year. */
+    private interface OfYear {
+        Answer answer(YearLabel label) throws BadInputException, IOException;
+    }
+
+    private static Answer at(Call call, OfYear page) throws BadInputException, IOException {
+        Optional<YearLabel> label = YearLabel.parse(call.path("label"));
+        return label.isEmpty() ? new Answer.Nothing() : page.answer(label.get());
+    }
+
+    private Answer year(Call call, YearLabel label) throws BadInputException {
+        Desk desk = call.desk();
+        Book book = desk.book();
+        String child = book.student(call.query("child")).isPresent() ? call.query("child") : null;
+        LocalDate seen = YearView.seenFrom(label, desk.today());
+        boolean over = !seen.equals(desk.today());
+        Judgement judgement = over ? past(desk, book, label, seen) : desk.judgement();
+        List<Line> later = over ? desk.checklist().lines() : List.of();
+        YearView view = YearView.of(book, judgement, later, child, label);
+        return Answer.page("year/year.jte", "The year " + YearPage.words(label), Part.YEAR,
+                Map.of("page", YearPage.of(view, book, desk.today())));
+    }
+
+    private synchronized Judgement past(Desk desk, Book book, YearLabel label, LocalDate seen) throws BadInputException {
+        if (past == null || past.book() != book || !past.label().equals(label)) {
+            past = new Past(book, label, Checkup.judge(book, desk.profiles(), seen, new Problems()));
+        }
+        return past.judgement();
+    }
+
+    private static Answer days(Call call, YearLabel label) {
+        YearRecords year = call.desk().book().years().get(label.toString());
+        Form form = YearDays.filled(year == null ? YearRecords.Calendar.EMPTY : year.calendar());
+        return Answer.page("year/days.jte", title(label), Part.YEAR, Map.of("days", DaysPage.of(form, label)));
+    }
+
+    private static Answer note(Call call, YearLabel label) throws BadInputException, IOException {
+        Optional<YearRecords.Calendar> calendar = YearDays.read(call.form(), label);
+        if (calendar.isEmpty()) {
+            return Answer.again("year/days.jte", title(label), Part.YEAR, Map.of("days", DaysPage.of(call.form(), label)));
+        }
+        String words = YearPage.words(label);
+        call.desk().edit("the days of " + words, book -> BookEdits.inYear(book, label.toString(),
+                year -> BookEdits.withCalendar(year, calendar.get())));
+        return Answer.done("The days of " + words + " are noted.", "/year/" + label);
+    }
+
+    private static String title(YearLabel label) {
+        return "The days of " + YearPage.words(label);
+    }
+}
