@@ -19,6 +19,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.hearthrule.records.FolderLock;
 import org.hearthrule.records.Hash;
 import org.hearthrule.records.SafeFiles;
@@ -77,7 +78,8 @@ public final class Intake {
         StoredBefore before = StoredBefore.in(folder);
         List<Taken> taken = new ArrayList<>(uploads.size());
         for (Upload upload : uploads) {
-            Path half = Files.createTempFile(incoming, "half-", ".tmp");
+            // a temporary file of Java's could be read by nobody else in the family, and stay so
+            Path half = Files.createFile(incoming.resolve("half-" + UUID.randomUUID() + ".tmp"));
             try {
                 taken.add(take(upload, piece, half, before));
             } finally {

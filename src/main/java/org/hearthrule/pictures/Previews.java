@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Stream;
 import org.hearthrule.records.Hash;
@@ -111,7 +112,7 @@ public final class Previews {
             return failed(hash, Preview.Reason.DAMAGED);
         }
         Files.createDirectories(folder);
-        Path half = Files.createTempFile(folder, "half-", HALF);
+        Path half = Files.createFile(folder.resolve("half-" + UUID.randomUUID() + HALF));
         try {
             Files.write(half, content);
             Files.move(half, preview, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

@@ -31,7 +31,7 @@ final class BookArchiveRestore {
 
     private static final String EARLIER = "book.";
     private static final String ZIP = ".zip";
-    private static final String HALF = ".book-half";
+    private static final String HALF = ".book-half.tmp";
     private static final int KEPT = 3;
     private static final int HEAD = 1 << 16;
 
@@ -231,15 +231,11 @@ final class BookArchiveRestore {
     private Path keep(BookArchiveFiles now) throws IOException {
         Path copies = Files.createDirectories(folder.resolve(Copies.FOLDER));
         String stem = EARLIER + Copies.stamp(LocalDateTime.now(clock));
-        try (DirectoryStream<Path> left = Files.newDirectoryStream(copies, HALF + "*.tmp")) {
-            for (Path each : left) {
-                Files.delete(each); // by a program that died; the folder is locked
-            }
-        }
+        Path half = copies.resolve(HALF);
         step.before("keep");
-        Path half = Files.createTempFile(copies, HALF, ".tmp");
         try {
-            try (FileChannel channel = FileChannel.open(half, StandardOpenOption.WRITE);
+            try (FileChannel channel = FileChannel.open(half, StandardOpenOption.CREATE,
+                    StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE);
                  OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
                 BookArchiveWriter.write(now, out, clock);
                 channel.force(true);

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The program as it is shipped, in a process of its own.
@@ -50,6 +52,18 @@ class ShippedIT {
         assertThat(ended.exit()).isEqualTo(3);
     }
 
+    @Test
+    void copiesABookAndPutsItBack(@TempDir Path folder) throws Exception {
+        Path book = Files.createDirectory(folder.resolve("ours"));
+        Files.copy(Path.of(BOOK, "family.json"), book.resolve("family.json"));
+        String zip = folder.resolve("copy.zip").toString();
+        Ended copied = start("copy", book.toString(), "--out", zip);
+        Ended restored = start("restore", folder.resolve("book").toString(), "--from", zip, "--yes");
+
+        assertThat(copied.err() + restored.err()).isEmpty();
+        assertThat(folder.resolve("book/family.json")).hasSameTextualContentAs(Path.of(BOOK, "family.json"));
+    }
+
     private static Ended start(String... args) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Dfile.encoding=UTF-8", "-Dstdout.encoding=UTF-8", "-jar", "target/hearthrule.jar"));
@@ -61,8 +75,8 @@ class ShippedIT {
             builder.environment().put("LC_ALL", "C.UTF-8");
             Process process = builder.start();
             assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
-            return new Ended(process.exitValue(), java.nio.file.Files.readString(out.toPath(), StandardCharsets.UTF_8),
-                    java.nio.file.Files.readString(err.toPath(), StandardCharsets.UTF_8));
+            return new Ended(process.exitValue(), Files.readString(out.toPath(), StandardCharsets.UTF_8),
+                    Files.readString(err.toPath(), StandardCharsets.UTF_8));
         } finally {
             assertThat(out.delete() & err.delete()).isTrue();
         }

@@ -12,6 +12,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -78,6 +79,19 @@ class IntakeTest {
         assertThat(stored.facts().offer()).get().extracting(DateOffer::day).isEqualTo(LocalDate.of(2026, 5, 14));
         assertThat(folder.resolve(stored.path())).hasBinaryContent(photo);
         assertThat(files()).containsExactly(stored.path());
+    }
+
+    /** Where a family shares a folder, a photo that only its sender may read is as good as not there. */
+    @Test
+    void whoeverMayReadOtherNewFilesMayReadThisOne() throws IOException {
+        Path plain = Files.createFile(folder.resolve("plain"));
+        PosixFileAttributeView view = Files.getFileAttributeView(plain, PosixFileAttributeView.class);
+        Path file = folder.resolve(stored("x.jpg", Samples.jpeg()).path());
+
+        if (view != null) {
+            assertThat(Files.getPosixFilePermissions(file)).isEqualTo(view.readAttributes().permissions());
+        }
+        assertThat(Files.isReadable(file)).isTrue();
     }
 
     @Test

@@ -45,10 +45,10 @@ class PreviewMemoryTest {
         Random random = new Random(1);
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                int noise = random.nextInt(1 << 12);
-                int red = x * 230 / width + (noise & 15);
-                int green = y * 230 / height + (noise >> 4 & 15);
-                image.setRGB(x, y, red << 16 | green << 8 | (red + green) / 2 + (noise >> 8 & 7));
+                int noise = random.nextInt(1 << 18);
+                int red = x * 190 / width + (noise & 63);
+                int green = y * 190 / height + (noise >> 6 & 63);
+                image.setRGB(x, y, red << 16 | green << 8 | (red + green) / 3 + (noise >> 12 & 63));
             }
         }
         return Samples.bytes(image, "jpeg");
