@@ -7,6 +7,7 @@ import io.javalin.config.SizeUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.hearthrule.page.checklist.ChecklistPages;
@@ -14,6 +15,8 @@ import org.hearthrule.page.frame.Door;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.House;
 import org.hearthrule.page.frame.Settings;
+import org.hearthrule.page.papers.AnswerPages;
+import org.hearthrule.page.papers.RecordPages;
 import org.hearthrule.page.welcome.WelcomePages;
 import org.hearthrule.page.year.YearPages;
 
@@ -41,7 +44,13 @@ public final class PageServer implements AutoCloseable {
 
     /** Every part of the page. */
     private static List<Feature> features() {
-        return List.of(new WelcomePages(), new ChecklistPages(), new YearPages());
+        List<Feature> features = new ArrayList<>();
+        features.add(new WelcomePages());
+        features.add(new ChecklistPages());
+        features.add(new AnswerPages());
+        features.add(new YearPages());
+        features.addAll(RecordPages.all());
+        return features;
     }
 
     /**

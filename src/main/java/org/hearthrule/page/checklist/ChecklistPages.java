@@ -2,7 +2,11 @@ package org.hearthrule.page.checklist;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hearthrule.checklist.Checklist;
+import org.hearthrule.checklist.ExplainSheet;
+import org.hearthrule.checklist.Line;
+import org.hearthrule.checklist.Sheet;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
@@ -10,7 +14,10 @@ import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.page.frame.Part;
 import org.hearthrule.page.frame.Routes;
+import org.hearthrule.page.papers.NextSteps;
+import org.hearthrule.page.sheet.Addresses;
 import org.hearthrule.records.Book;
+import org.hearthrule.terms.Wording;
 
 /** {@code /checklist}: what is due, for one child or all. */
 public final class ChecklistPages implements Feature {
@@ -18,6 +25,7 @@ public final class ChecklistPages implements Feature {
     @Override
     public void addTo(Routes routes) {
         routes.get("/checklist", ChecklistPages::checklist);
+        routes.get("/line", ChecklistPages::line);
     }
 
     private static Answer checklist(Call call) throws BadInputException {
@@ -25,7 +33,19 @@ public final class ChecklistPages implements Feature {
         String child = book.student(call.query("child")).isPresent() ? call.query("child") : "";
         Checklist checklist = call.desk().checklist();
         List<Option> children = book.students().stream().map(s -> Option.of(s.id(), s.name())).toList();
-        ChecklistView view = ChecklistView.of(child.isEmpty() ? checklist : checklist.forStudent(child), children, child);
+        ChecklistView view = ChecklistView.of(child.isEmpty() ? checklist : checklist.forStudent(child), children, child,
+                NextSteps.of(call));
         return Answer.page("checklist/checklist.jte", "Checklist", Part.CHECKLIST, Map.of("view", view));
+    }
+
+    /** Everything there is to say about one line: rule, law, records counted, sums, what would change it. */
+    private static Answer line(Call call) throws BadInputException {
+        Optional<Line> line = call.desk().checklist().lines().stream().filter(one -> one.id().equals(call.query("id"))).findFirst();
+        if (line.isEmpty()) {
+            return new Answer.Nothing();
+        }
+        Sheet sheet = ExplainSheet.of(line.get(), call.desk().judgement(), Wording.english(), true);
+        return Answer.page("checklist/line.jte", line.get().finding().title(), Part.CHECKLIST,
+                Map.of("sheet", sheet, "addresses", new Addresses(null)));
     }
 }

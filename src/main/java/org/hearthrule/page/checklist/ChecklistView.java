@@ -10,6 +10,8 @@ import org.hearthrule.checklist.LineWords;
 import org.hearthrule.checklist.Section;
 import org.hearthrule.checklist.Shape;
 import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.papers.NextStep;
+import org.hearthrule.page.papers.NextSteps;
 import org.hearthrule.rules.Finding;
 import org.hearthrule.terms.Prose;
 import org.hearthrule.terms.Wording;
@@ -41,18 +43,19 @@ public record ChecklistView(String summary, List<Option> children, String child,
      * @param found  what was found
      * @param next   one next step, or null
      * @param source sources and whom to confirm with
+     * @param steps  what can be done about it right there
      */
     public record Entry(String id, String title, String day, String iso, String away, String status, String shape,
-                        boolean late, String found, String next, String source) { }
+                        boolean late, String found, String next, String source, List<NextStep> steps) { }
 
-    static ChecklistView of(Checklist checklist, List<Option> children, String child) {
+    static ChecklistView of(Checklist checklist, List<Option> children, String child, NextSteps steps) {
         Wording wording = Wording.english();
         LineWords words = new LineWords(checklist, wording);
         List<Part> parts = new ArrayList<>();
         List<Part> more = new ArrayList<>();
         for (Section section : Section.values()) {
             List<Entry> entries = LineGroup.of(checklist.lines(section)).stream()
-                    .map(group -> entry(group, words, checklist.asOf(), wording)).toList();
+                    .map(group -> entry(group, words, checklist.asOf(), wording, steps)).toList();
             if (!entries.isEmpty()) {
                 (section.onlyOnRequest() ? more : parts).add(new Part(section.slug(), sentence(words.heading(section)), entries));
             }
@@ -65,13 +68,14 @@ public record ChecklistView(String summary, List<Option> children, String child,
         return Prose.upperFirst(capitals.toLowerCase(java.util.Locale.ROOT));
     }
 
-    private static Entry entry(LineGroup group, LineWords words, LocalDate asOf, Wording wording) {
+    private static Entry entry(LineGroup group, LineWords words, LocalDate asOf, Wording wording,
+                               NextSteps steps) {
         Line line = group.line();
         Finding finding = line.finding();
         boolean tellsAway = finding.due() != null && line.section() != Section.DONE;
         return new Entry(line.id(), words.title(group), words.day(finding), finding.due() == null ? null
                 : finding.due().toString(), tellsAway ? wording.distance(finding.due(), asOf) : null, words.status(line),
                 Shape.of(finding.status(), true), line.section() == Section.LATE, words.found(line),
-                finding.next() == null ? null : Prose.ended(finding.next()), words.source(line));
+                finding.next() == null ? null : Prose.ended(finding.next()), words.source(line), steps.of(group));
     }
 }

@@ -67,6 +67,11 @@ public final class Desk {
         return LocalDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
     }
 
+    /** @return tells the real time */
+    public Clock clock() {
+        return clock;
+    }
+
     public Profiles profiles() {
         return profiles;
     }

@@ -1,0 +1,122 @@
+package org.hearthrule.page.papers;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.hearthrule.page.frame.Answer;
+import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Feature;
+import org.hearthrule.page.frame.Field;
+import org.hearthrule.page.frame.Form;
+import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.frame.Part;
+import org.hearthrule.page.frame.Routes;
+import org.hearthrule.records.AnsweredDoubt;
+import org.hearthrule.records.AnsweredFact;
+import org.hearthrule.records.BookEdits;
+import org.hearthrule.records.BookEvent;
+import org.hearthrule.records.YearLabel;
+import org.hearthrule.records.YearRecords;
+import org.hearthrule.terms.EventKind;
+
+/**
+ * Answers to what the checklist asks: a fact, the day of an event, what somebody said about a doubt, a choice. Each is
+ * one change of the book, made only with what the parent said.
+ */
+public final class AnswerPages implements Feature {
+
+    @Override
+    public void addTo(Routes routes) {
+        routes.post("/answers/fact", AnswerPages::fact);
+        routes.post("/answers/event", AnswerPages::event);
+        routes.post("/answers/doubt", AnswerPages::doubt);
+        routes.post("/answers/choice", AnswerPages::choice);
+    }
+
+    private static Answer fact(Call call) throws Exception {
+        Form form = call.form();
+        String name = form.raw("fact");
+        boolean known = call.desk().judgement().profiles().stream().anyMatch(profile -> profile.facts().containsKey(name));
+        String answer = form.mustOneOf("is", List.of("yes", "no"), "Choose yes or no.");
+        String about = form.is("about") ? form.oneOf("about", Offered.of(call).childIds()) : null;
+        if (!known || !form.isFine()) {
+            return again(call, "Answer", "/answers/fact", List.of(form.field("is", form.raw("question"))
+                    .options(List.of(Option.of("yes", "Yes"), Option.of("no", "No"))).type("one").must()),
+                    List.of("fact", "about", "question"));
+        }
+        LocalDate today = call.desk().now().toLocalDate();
+        call.desk().edit("Your answer", book -> BookEdits.answerFact(book, new AnsweredFact(name, about, "yes".equals(answer), today)));
+        return Answer.done("Saved: your answer is " + answer + '.', call.back("/checklist"));
+    }
+
+    private static Answer event(Call call) throws Exception {
+        Form form = call.form();
+        EventKind kind = kind(form.raw("kind"));
+        LocalDate day = form.mustDay("date", "Enter the day, for example 2026-08-24.");
+        List<String> students = form.ticked("students", Offered.of(call).childIds());
+        if (kind == null || !form.isFine()) {
+            return again(call, kind == null ? "Note a day" : org.hearthrule.terms.Prose.upperFirst(kind.words()), "/answers/event",
+                    List.of(form.field("date", "Which day").type("date").must()), List.of("kind", "students"));
+        }
+        call.desk().edit("The note of a day", book -> {
+            List<BookEvent> events = new ArrayList<>(book.events());
+            events.add(new BookEvent(kind, day, students, null));
+            return BookEdits.withEvents(book, events);
+        });
+        return Answer.done("Saved: " + kind.words() + ", " + RecordForm.when(day) + '.', call.back("/checklist"));
+    }
+
+    private static EventKind kind(String slug) {
+        for (EventKind kind : EventKind.values()) {
+            if (kind.slug().equals(slug.toLowerCase(Locale.ROOT))) {
+                return kind;
+            }
+        }
+        return null;
+    }
+
+    private static Answer doubt(Call call) throws Exception {
+        Form form = call.form();
+        String doubt = form.raw("doubt");
+        boolean known = call.desk().judgement().profiles().stream().anyMatch(profile -> profile.doubts().stream()
+                .anyMatch(one -> one.id().equals(doubt)) || profile.pathways().stream().anyMatch(way -> way.asks().stream()
+                .anyMatch(asked -> asked.id().equals(doubt) && asked.question() != null)));
+        String answer = form.text("answer", 2_000);
+        if (answer == null && form.complaint("answer") == null) {
+            form.complain("answer", "Type what you were told.");
+        }
+        String from = form.text("from");
+        if (!known || !form.isFine()) {
+            return again(call, "What you were told", "/answers/doubt", List.of(form.field("answer", "What you were told").type("area").must(),
+                    form.field("from", "By whom")), List.of("doubt"));
+        }
+        LocalDate today = call.desk().now().toLocalDate();
+        call.desk().edit("What you were told", book -> BookEdits.answerDoubt(book, new AnsweredDoubt(doubt, answer, from, today)));
+        return Answer.done("Saved: what you were told.", call.back("/checklist"));
+    }
+
+    private static Answer choice(Call call) throws Exception {
+        Form form = call.form();
+        String choice = form.raw("choice");
+        boolean plain = choice.matches("[a-z0-9]+(-[a-z0-9]+)*");
+        String value = form.must("value", "Choose one of the ways, or type what holds for you.");
+        String student = form.is("student") ? form.oneOf("student", Offered.of(call).childIds()) : null;
+        String label = YearLabel.parse(form.raw("year")).map(YearLabel::toString).orElse(YearLabel.of(call.desk().today()).toString());
+        if (!plain || !form.isFine()) {
+            return again(call, "Your choice", "/answers/choice", List.of(form.field("value", "Your choice").must()),
+                    List.of("choice", "student", "year"));
+        }
+        LocalDate today = call.desk().now().toLocalDate();
+        call.desk().edit("Your choice", book -> BookEdits.inYear(book, label, year -> BookEdits.choose(year,
+                new YearRecords.ChoiceMade(student, choice, value, List.of(), today))));
+        return Answer.done("Saved: your choice.", call.back("/checklist"));
+    }
+
+    /** A small form to be put right. */
+    private static Answer again(Call call, String heading, String action, List<Field> fields, List<String> hidden) {
+        return Answer.again("papers/answer.jte", heading, Part.CHECKLIST, Map.of("heading", heading, "action", action,
+                "fields", fields, "hidden", hidden, "form", call.form(), "back", call.back("/checklist")));
+    }
+}

@@ -1,0 +1,92 @@
+package org.hearthrule.page.papers;
+
+import java.util.List;
+import org.hearthrule.page.frame.Field;
+import org.hearthrule.page.frame.Form;
+import org.hearthrule.records.RecordKind;
+import org.hearthrule.records.YearRecord;
+
+/** How one kind of record is entered and read. {@link RecordPages} does the rest alike for all. Stateless. */
+abstract class RecordForm<T extends YearRecord> {
+
+    abstract RecordKind kind();
+
+    /** @return the address of its list, such as {@code /papers} */
+    abstract String path();
+
+    /** @return such as {@code a test} */
+    abstract String one();
+
+    /** @return the heading of the list */
+    abstract String many();
+
+    /** @return what it is for, and what to do while there is none */
+    abstract String about();
+
+    abstract List<Field> fields(Form form, Offered offered);
+
+    /** @return a form with what a record holds */
+    abstract Form fill(T record);
+
+    /**
+     * @param before the record that is mended, or null for a new one
+     * @return the record; whatever when the form has complaints
+     */
+    abstract T read(Form form, Offered offered, String id, T before);
+
+    abstract List<String> students(T record);
+
+    abstract String title(T record, Offered offered);
+
+    /** @return what else there is to say, a sentence each */
+    abstract List<String> words(T record, Offered offered);
+
+    /** @return path of the scan within the book, or null */
+    String scan(T record) {
+        return null;
+    }
+
+    /** @return the school year it is put into when the form names one; null: that of its day */
+    String label(T record) {
+        return null;
+    }
+
+    /** Prefills a new one from the address. */
+    Form prefilled(Form query) {
+        return query;
+    }
+
+    static String when(java.time.LocalDate day) {
+        return org.hearthrule.terms.Wording.english().date(day);
+    }
+
+    /** @return an own word typed where none of those offered fits, as files spell it; null when neither */
+    static String kindOf(Form form, String name, List<org.hearthrule.page.frame.Option> offered, String whatToChoose) {
+        String other = form.text(name + "-other");
+        if (other != null) {
+            String slug = other.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+            if (slug.isEmpty()) {
+                form.complain(name + "-other", "Type a name with letters.");
+            }
+            return slug;
+        }
+        return form.mustOneOf(name, offered.stream().map(org.hearthrule.page.frame.Option::value).toList(), whatToChoose);
+    }
+
+    /** Puts a kind into the choice, or beside it when it is not among those offered. */
+    static Form fillKind(Form form, String name, String kind) {
+        return form.fill(name, kind).fill(name + "-known", kind);
+    }
+
+    /** @return the two fields of a kind: the choice, and an own word */
+    static List<Field> kindFields(Form form, String name, String label, List<org.hearthrule.page.frame.Option> offered) {
+        String kind = form.raw(name);
+        boolean known = kind.isEmpty() || offered.stream().anyMatch(one -> one.value().equals(kind));
+        List<org.hearthrule.page.frame.Option> all = new java.util.ArrayList<>(offered);
+        if (!known && !form.is(name + "-other")) {
+            form.fill(name + "-other", Offered.plain(kind));
+        }
+        return List.of(form.field(name, label).options(all).type("select").must(),
+                form.field(name + "-other", "Another").hint("When none of those fits: its name."));
+    }
+}

@@ -1,0 +1,196 @@
+package org.hearthrule.page.papers;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.hearthrule.page.frame.Answer;
+import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Feature;
+import org.hearthrule.page.frame.Field;
+import org.hearthrule.page.frame.Form;
+import org.hearthrule.page.frame.Part;
+import org.hearthrule.page.frame.Routes;
+import org.hearthrule.pictures.Attachments;
+import org.hearthrule.pictures.Taken;
+import org.hearthrule.pictures.Upload;
+import org.hearthrule.records.Book;
+import org.hearthrule.records.BookEdits;
+import org.hearthrule.records.YearRecord;
+import org.hearthrule.records.YearRecords;
+
+/** The list of one kind of record, and its form: add, mend, take out. */
+public final class RecordPages<T extends YearRecord> implements Feature {
+
+    private static final String FORM = "papers/form.jte";
+
+    private final RecordForm<T> kind;
+
+    private RecordPages(RecordForm<T> kind) {
+        this.kind = kind;
+    }
+
+    /** @return the pages of every kind of paper */
+    public static List<Feature> all() {
+        return List.of(new RecordPages<>(new FilingForm()), new RecordPages<>(new DocumentForm()), new RecordPages<>(new RequestForm()),
+                new RecordPages<>(new TestForm()), new RecordPages<>(new EvaluationForm()), new RecordPages<>(new HealthForm()),
+                new RecordPages<>(new VisitForm()));
+    }
+
+    @Override
+    public void addTo(Routes routes) {
+        routes.get(kind.path(), this::list);
+        routes.get(kind.path() + "/new", this::blank);
+        routes.post(kind.path() + "/new", this::add);
+        routes.get(kind.path() + "/{year}/{id}", this::shown);
+        routes.post(kind.path() + "/{year}/{id}", this::change);
+        routes.post(kind.path() + "/{year}/{id}/delete", this::delete);
+    }
+
+    /**
+     * One record as a list sets it.
+     *
+     * @param address of its form
+     * @param scan    path of its scan within the book, or null
+     */
+    public record Row(String address, String title, String who, List<String> words, String scan) { }
+
+    /** A list as its template sets it. */
+    public record ListView(String path, String one, String many, String about, List<Row> rows, Form form, String child,
+                           List<org.hearthrule.page.frame.Option> children, boolean filtered) { }
+
+    /**
+     * A form as its template sets it.
+     *
+     * @param action  where it is sent
+     * @param delete  where its record is taken out, or null for a new one
+     * @param print   fingerprint of the record it was opened with, or empty
+     * @param there   what the book holds now, where that is another version than the form was opened with; else null
+     * @param scan    path of the scan there is, or null
+     */
+    public record FormView(String path, String many, String heading, String action, String delete, List<Field> fields,
+                           Form form, String print, List<String> there, String scan, String back) { }
+
+    private Answer list(Call call) throws Exception {
+        Offered offered = Offered.of(call);
+        String child = call.query("child");
+        String words = call.query("words").toLowerCase(Locale.ROOT);
+        List<Row> rows = new ArrayList<>();
+        List<String> labels = new ArrayList<>(offered.book().years().keySet());
+        labels.sort(Comparator.reverseOrder());
+        for (String label : labels) {
+            records(offered.book().years().get(label)).stream()
+                    .sorted(Comparator.comparing((T record) -> record.day(), Comparator.nullsLast(Comparator.reverseOrder())))
+                    .filter(record -> child.isEmpty() || kind.students(record).isEmpty() || kind.students(record).contains(child))
+                    .map(record -> row(label, record, offered))
+                    .filter(row -> words.isEmpty() || (row.title() + ' ' + row.words()).toLowerCase(Locale.ROOT).contains(words))
+                    .forEach(rows::add);
+        }
+        ListView view = new ListView(kind.path(), kind.one(), kind.many(), kind.about(), rows, call.queryForm(), child,
+                offered.children(), !child.isEmpty() || !words.isEmpty());
+        return Answer.page("papers/list.jte", kind.many(), Part.RECORDS, Map.of("view", view));
+    }
+
+    @SuppressWarnings("unchecked") // a list of a kind holds that kind alone
+    private List<T> records(YearRecords year) {
+        return (List<T>) kind.kind().in(year);
+    }
+
+    private Row row(String label, T record, Offered offered) {
+        return new Row(kind.path() + '/' + label + '/' + record.id(), kind.title(record, offered),
+                offered.childNames(kind.students(record)), kind.words(record, offered), kind.scan(record));
+    }
+
+    private Answer blank(Call call) throws Exception {
+        return form(call, Offered.of(call), call.queryForm(), null, null, 200, call.query("back"), null);
+    }
+
+    private Answer add(Call call) throws Exception {
+        Offered offered = Offered.of(call);
+        Form form = call.form();
+        takeScan(call, form);
+        T read = kind.read(form, offered, "new", null);
+        if (!form.isFine()) {
+            return form(call, offered, form, null, null, 422, form.raw("back"), null);
+        }
+        String label = label(read);
+        call.desk().edit(Offered.plain(kind.one()), book -> BookEdits.put(book, label,
+                kind.read(form, offered, BookEdits.newId(book, kind.kind(), label), null)));
+        return Answer.done("Saved: " + kind.title(read, offered) + " · " + offered.childNames(kind.students(read)) + '.',
+                call.back(kind.path()));
+    }
+
+    private String label(T record) {
+        return kind.label(record) == null ? BookEdits.label(record.day(), null) : kind.label(record);
+    }
+
+    private Answer shown(Call call) throws Exception {
+        Offered offered = Offered.of(call);
+        Optional<T> found = find(offered.book(), call);
+        return found.isEmpty() ? new Answer.Nothing()
+                : form(call, offered, kind.fill(found.get()), found.get(), null, 200, call.query("back"), call.path());
+    }
+
+    @SuppressWarnings("unchecked") // only a record of this kind is taken
+    private Optional<T> find(Book book, Call call) {
+        return BookEdits.find(book, call.path("year"), call.path("id")).map(BookEdits.Found::record)
+                .filter(record -> org.hearthrule.records.RecordKind.of(record) == kind.kind()).map(record -> (T) record);
+    }
+
+    private Answer change(Call call) throws Exception {
+        Offered offered = Offered.of(call);
+        Form form = call.form();
+        Optional<T> found = find(offered.book(), call);
+        if (found.isEmpty()) {
+            return new Answer.Nothing();
+        }
+        T before = found.get();
+        takeScan(call, form);
+        T read = kind.read(form, offered, before.id(), before);
+        boolean changedMeanwhile = !BookEdits.fingerprint(before).equals(form.raw("print"));
+        if (!form.isFine() || changedMeanwhile) {
+            List<String> there = changedMeanwhile ? kind.words(before, offered) : null;
+            return form(call, offered, form, before, there, 422, form.raw("back"), call.path());
+        }
+        String from = call.path("year");
+        String to = label(read);
+        call.desk().edit(Offered.plain(kind.one()), book -> BookEdits.move(book, from, before.id(), to,
+                from.equals(to) ? read : kind.read(form, offered, BookEdits.newId(book, kind.kind(), to), before)));
+        return Answer.done("Saved: " + kind.title(read, offered) + '.', call.back(kind.path()));
+    }
+
+    private Answer delete(Call call) throws Exception {
+        Offered offered = Offered.of(call);
+        Optional<T> found = find(offered.book(), call);
+        if (found.isEmpty()) {
+            return new Answer.Nothing();
+        }
+        call.desk().edit(Offered.plain(kind.one()) + " taken out", book -> BookEdits.remove(book, call.path("year"), call.path("id")));
+        return Answer.done("Taken out: " + kind.title(found.get(), offered) + ". It can be taken back below.", kind.path());
+    }
+
+    /** Stores a scan that came along; a second try of the same form keeps the one of the first. */
+    private static void takeScan(Call call, Form form) throws IOException {
+        for (Call.Upload file : call.files("scan")) {
+            Taken taken = new Attachments(call.desk().folder(), call.desk().clock()).store(new Upload(file.name(), file::open), "scan");
+            if (taken instanceof Taken.Stored stored) {
+                form.fill("copy", stored.path());
+            } else if (taken instanceof Taken.AlreadyThere there) {
+                form.fill("copy", there.path());
+            } else if (taken instanceof Taken.Refused refused) {
+                form.complain("scan", refused.words());
+            }
+        }
+    }
+
+    private Answer form(Call call, Offered offered, Form form, T before, List<String> there, int status, String back, String action) {
+        String print = before == null ? "" : status == 200 || there != null ? BookEdits.fingerprint(before) : form.raw("print");
+        FormView view = new FormView(kind.path(), kind.many(), before == null ? "Note " + kind.one() : kind.title(before, offered),
+                before == null ? kind.path() + "/new" : action, before == null ? null : action + "/delete",
+                kind.fields(form, offered), form, print, there, form.is("copy") ? form.raw("copy") : null, back);
+        return new Answer.Shown(FORM, view.heading(), Part.RECORDS, Map.of("view", view), status);
+    }
+}

@@ -1,0 +1,151 @@
+package org.hearthrule.page.papers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.hearthrule.page.Visit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PapersTest {
+
+    @TempDir
+    private Path folder;
+    private Visit visit;
+
+    @BeforeEach
+    void open() {
+        visit = Visit.demo(folder);
+    }
+
+    @AfterEach
+    void close() {
+        visit.close();
+    }
+
+    private String year() throws IOException {
+        return Files.readString(visit.book().resolve("2025-26.json"));
+    }
+
+    private static String first(String pattern, String text) {
+        Matcher found = Pattern.compile(pattern).matcher(text);
+        assertThat(found.find()).as(pattern).isTrue();
+        return found.group(1);
+    }
+
+    /** The entry of the checklist that has a title. */
+    private String entry(String title) {
+        String page = visit.get("/checklist").body();
+        int at = page.indexOf("<h3>" + title);
+        return at < 0 ? "" : page.substring(at, page.indexOf("</li>\n", at));
+    }
+
+    @Test
+    void aPaperMarkedAsSentFromItsLineMakesTheLineShown() throws IOException {
+        assertThat(entry("Evaluator's certificate")).contains("Open.").contains("Mark as sent");
+
+        Visit.Reply reply = visit.postAndFollow("/papers/new", "paper", "evaluation-certificate", "for", "2025-26", "students", "wren",
+                "students", "ansel", "students", "marit", "sent", "2026-05-19", "how", "by hand", "back", "/checklist");
+
+        assertThat(reply.body()).contains("Saved: Evaluator").contains("Undo: A paper you sent");
+        assertThat(entry("Evaluator's certificate")).contains("Shown.");
+        assertThat(year()).contains("\"sent\": \"2026-05-19\"");
+    }
+
+    @Test
+    void anUndoTakesThePaperBack() throws IOException {
+        String before = year();
+        visit.post("/papers/new", "paper", "evaluation-certificate", "sent", "2026-05-19");
+        assertThat(year()).isNotEqualTo(before);
+
+        assertThat(visit.postAndFollow("/undo").body()).contains("Taken back: A paper you sent");
+
+        assertThat(visit.get("/papers").body()).doesNotContain("May 19, 2026");
+    }
+
+    @Test
+    void whatMustBePutRightStandsBesideItsFieldAndNothingTypedIsLost() throws IOException {
+        String before = year();
+
+        Visit.Reply reply = visit.post("/papers/new", "sent", "2026-02-30", "to", "the office at the quay");
+
+        assertThat(reply.status()).isEqualTo(422);
+        assertThat(reply.body()).contains("2 things must be put right").contains("is no day of the calendar")
+                .contains("Choose which paper it was").contains("value=\"the office at the quay\"");
+        assertThat(year()).isEqualTo(before);
+    }
+
+    @Test
+    void aTestIsNotedWithItsScores() throws IOException {
+        Visit.Reply reply = visit.postAndFollow("/tests/new", "student", "wren", "date", "2026-05-02", "method", "standardized-test",
+                "name", "Harbour Test", "scores", "reading percentile 41\nmathematics stanine 6");
+
+        assertThat(reply.body()).contains("Harbour Test").contains("Reading: percentile 41; Mathematics: stanine 6");
+        assertThat(year()).contains("Harbour Test").contains("\"percentile\"");
+    }
+
+    @Test
+    void aScoreThatIsNotUnderstoodIsAskedForAgain() {
+        Visit.Reply reply = visit.post("/tests/new", "student", "wren", "date", "2026-05-02", "method", "standardized-test",
+                "scores", "quite good");
+
+        assertThat(reply.status()).isEqualTo(422);
+        assertThat(reply.body()).contains("reading percentile 41").contains("quite good");
+    }
+
+    /** Two windows, or another program, change one paper: neither version may go without a word. */
+    @Test
+    void aPaperChangedElsewhereIsNotWrittenOver() throws IOException {
+        visit.post("/papers/new", "paper", "evaluation-certificate", "sent", "2026-05-19", "to", "the quay office");
+        String address = first("href=\"(/papers/2025-26/[^\"]+)\">Evaluator", visit.get("/papers").body());
+        String print = first("name=\"print\" value=\"([^\"]+)\"", visit.get(address).body());
+        visit.post(address, "paper", "evaluation-certificate", "sent", "2026-05-20", "to", "the hill office", "print", print);
+
+        Visit.Reply second = visit.post(address, "paper", "evaluation-certificate", "sent", "2026-05-21", "to", "the mill office", "print", print);
+
+        assertThat(second.status()).isEqualTo(422);
+        assertThat(second.body()).contains("changed elsewhere").contains("the hill office").contains("value=\"the mill office\"");
+        assertThat(year()).contains("the hill office").doesNotContain("the mill office");
+        String fresh = first("name=\"print\" value=\"([^\"]+)\"", second.body());
+        assertThat(visit.post(address, "paper", "evaluation-certificate", "sent", "2026-05-21", "to", "the mill office", "print", fresh)
+                .status()).isEqualTo(303);
+        assertThat(year()).contains("the mill office");
+    }
+
+    @Test
+    void aPaperTakenOutCanBeTakenBack() {
+        visit.post("/health/new", "student", "ansel", "kind", "medical-examination", "date", "2026-05-11");
+        String address = first("href=\"(/health/2025-26/[^\"]+)\">Medical examination", visit.get("/health").body());
+
+        visit.post(address + "/delete");
+        assertThat(visit.get("/health").body()).doesNotContain("May 11, 2026");
+        visit.post("/undo");
+
+        assertThat(visit.get("/health").body()).contains("May 11, 2026");
+    }
+
+    @Test
+    void aDoubtThatSomebodyAnsweredIsNoLongerOpen() {
+        String page = visit.get("/checklist").body();
+        String doubt = first("name=\"doubt\" value=\"([^\"]+)\"", page);
+
+        visit.post("/answers/doubt", "doubt", doubt, "answer", "Yes, in spring too.", "from", "the office");
+
+        assertThat(visit.get("/checklist").body()).contains("Yes, in spring too.").doesNotContain("name=\"doubt\" value=\"" + doubt);
+    }
+
+    @Test
+    void aLineOpensToEverythingThatWasCounted() {
+        String page = visit.get("/checklist").body();
+        String address = first("href=\"(/line\\?id=[^\"]*time/wren[^\"]*)\"", page);
+
+        assertThat(visit.get(address.replace("&amp;", "&")).body()).contains("What was counted").contains("not legal advice");
+        assertThat(visit.get("/line?id=nothing").status()).isEqualTo(404);
+    }
+}
