@@ -15,6 +15,8 @@ import org.hearthrule.page.frame.Door;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.House;
 import org.hearthrule.page.frame.Settings;
+import org.hearthrule.page.keeping.CalendarPages;
+import org.hearthrule.page.keeping.CopiesPages;
 import org.hearthrule.page.papers.AnswerPages;
 import org.hearthrule.page.papers.RecordPages;
 import org.hearthrule.page.welcome.WelcomePages;
@@ -49,6 +51,8 @@ public final class PageServer implements AutoCloseable {
         features.add(new ChecklistPages());
         features.add(new AnswerPages());
         features.add(new YearPages());
+        features.add(new CopiesPages());
+        features.add(new CalendarPages());
         features.addAll(RecordPages.all());
         return features;
     }

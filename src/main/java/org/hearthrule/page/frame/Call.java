@@ -27,6 +27,11 @@ public final class Call {
         return house;
     }
 
+    /** @return where this page is, for example {@code http://127.0.0.1:8614} */
+    public String address() {
+        return "http://127.0.0.1:" + context.req().getLocalPort();
+    }
+
     /** @return the address, without host and query */
     public String path() {
         return context.path();

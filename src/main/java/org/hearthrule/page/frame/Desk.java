@@ -48,6 +48,11 @@ public final class Desk {
         return folder;
     }
 
+    /** @return where the page keeps its own notes beside the book */
+    public Path ownFolder() throws IOException {
+        return OwnFolder.of(folder);
+    }
+
     public boolean isDemo() {
         return demo;
     }

@@ -1,0 +1,119 @@
+package org.hearthrule.page.keeping;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.hearthrule.input.Problems;
+import org.hearthrule.page.frame.Answer;
+import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Feature;
+import org.hearthrule.page.frame.Form;
+import org.hearthrule.page.frame.Part;
+import org.hearthrule.page.frame.Routes;
+import org.hearthrule.records.Book;
+import org.hearthrule.records.BookArchive;
+import org.hearthrule.records.Moments;
+import org.hearthrule.terms.Wording;
+
+/** {@code /keeping}, and {@code /copies}: the book as it was, and the whole book as one file. */
+public final class CopiesPages implements Feature {
+
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("h:mm:ss a", Locale.US);
+    private static final String COPIES = "keeping/copies.jte";
+
+    @Override
+    public void addTo(Routes routes) {
+        routes.get("/keeping", call -> Answer.page("keeping/keeping.jte", "Keeping", Part.KEEPING,
+                Map.of("folder", call.desk().folder().toAbsolutePath().toString())));
+        routes.get("/copies", call -> copies(call, Form.empty(), 200));
+        routes.post("/copies/back", CopiesPages::back);
+        routes.get("/copies/whole", CopiesPages::whole);
+        routes.post("/copies/restore", CopiesPages::restore);
+    }
+
+    /** A day and the states that are kept of it, the newest first. */
+    public record Day(String words, List<Kept> kept) { }
+
+    /**
+     * A state that is kept.
+     *
+     * @param value as sent
+     * @param words when it was written
+     */
+    public record Kept(String value, String words) { }
+
+    private static Answer copies(Call call, Form form, int status) throws IOException {
+        Map<LocalDate, List<Kept>> days = new LinkedHashMap<>();
+        for (LocalDateTime moment : moments(call).all()) {
+            days.computeIfAbsent(moment.toLocalDate(), day -> new ArrayList<>())
+                    .add(new Kept(moment.toString(), TIME.format(moment)));
+        }
+        List<Day> shown = days.entrySet().stream()
+                .map(day -> new Day(Wording.english().date(day.getKey()), day.getValue())).toList();
+        return new Answer.Shown(COPIES, "Copies", Part.KEEPING, Map.of("days", shown, "form", form), status);
+    }
+
+    private static Moments moments(Call call) {
+        return new Moments(call.desk().folder(), call.desk().clock().getZone());
+    }
+
+    private static Answer back(Call call) throws Exception {
+        Optional<LocalDateTime> moment = moments(call).all().stream()
+                .filter(one -> one.toString().equals(call.form().raw("moment"))).findFirst();
+        if (moment.isEmpty()) {
+            return Answer.done("That state is kept no longer. Nothing was changed.", "/copies");
+        }
+        String when = Wording.english().date(moment.get().toLocalDate()) + ", " + TIME.format(moment.get());
+        Book then = moments(call).at(moment.get(), call.desk().book());
+        call.desk().edit("The book as it was on " + when, now -> then);
+        return Answer.done("The book is as it was on " + when + ". This can be taken back below.", "/checklist");
+    }
+
+    private static Answer whole(Call call) {
+        String name = "hearthrule-" + call.desk().now().toLocalDate() + ".zip";
+        return new Answer.Download(name, "application/zip", out -> {
+            try {
+                BookArchive.write(call.desk().folder(), out, call.desk().clock());
+            } catch (org.hearthrule.input.BadInputException e) {
+                throw new IOException("the book cannot be copied", e);
+            }
+        });
+    }
+
+    private static Answer restore(Call call) throws Exception {
+        Form form = call.form();
+        List<Call.Upload> files = call.files("copy");
+        if (files.isEmpty()) {
+            form.complain("copy", "Choose the ZIP file of a whole copy.");
+            return copies(call, form, 422);
+        }
+        Path zip = Files.createTempFile("hearthrule-copy-", ".zip");
+        try {
+            try (InputStream in = files.get(0).open()) {
+                Files.copy(in, zip, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+            }
+            Problems problems = new Problems();
+            if (BookArchive.check(zip, problems).isEmpty()) {
+                form.complain("copy", "This is no whole copy of a book, or it is damaged: found " + problems.all().get(0).found()
+                        + ", expected " + problems.all().get(0).expected() + ". Nothing was changed.");
+                return copies(call, form, 422);
+            }
+            BookArchive.Restored restored = BookArchive.restore(zip, call.desk().folder(), call.desk().clock());
+            String made = Wording.english().date(restored.contents().made().atZone(call.desk().clock().getZone()).toLocalDate());
+            return Answer.done("The book is as in the copy made on " + made + ". How it was before is kept"
+                    + (restored.earlier() == null ? "." : " in " + call.desk().folder().relativize(restored.earlier()) + '.'), "/checklist");
+        } finally {
+            Files.deleteIfExists(zip);
+        }
+    }
+}
