@@ -64,7 +64,7 @@ final class MonthDrawer {
                 told.add(new Told(day.date().getDayOfMonth(), day.date().toString(), items));
             }
             if (!day.isPlain()) {
-                rows.add(new Row(YearWords.date(day.date()), log(day), YearWords.amounts(day),
+                rows.add(new Row(YearWords.dayOfMonth(day.date()), log(day), YearWords.amounts(day),
                         String.join("; ", items.stream().map(Item::words).toList())));
             }
         }

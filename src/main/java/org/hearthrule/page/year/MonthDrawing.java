@@ -67,7 +67,7 @@ public record MonthDrawing(String id, String name, String summed, String title, 
     /**
      * A row of the table.
      *
-     * @param day    in words
+     * @param day    in words, such as {@code October 5}
      * @param log    address of the day's log
      * @param logged what was logged, or empty
      * @param also   due dates, holidays and what else falls on it

@@ -2,11 +2,9 @@ package org.hearthrule.page.year;
 
 import java.io.IOException;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.checklist.Checkup;
-import org.hearthrule.checklist.Line;
 import org.hearthrule.checklist.year.YearView;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.input.Problems;
@@ -21,15 +19,11 @@ import org.hearthrule.records.Book;
 import org.hearthrule.records.BookEdits;
 import org.hearthrule.records.YearLabel;
 import org.hearthrule.records.YearRecords;
-import org.hearthrule.rules.Judgement;
 
 /** {@code /year}: one school year drawn, and the days of its calendar to be noted. */
 public final class YearPages implements Feature {
 
-    private Past past;
-
-    /** A year long past, judged: kept while the same one is looked at again. */
-    private record Past(Book book, YearLabel label, Judgement judgement) { }
+    private final Kept kept = new Kept();
 
     @Override
     public void addTo(Routes routes) {
@@ -53,20 +47,16 @@ public final class YearPages implements Feature {
         Desk desk = call.desk();
         Book book = desk.book();
         String child = book.student(call.query("child")).isPresent() ? call.query("child") : null;
-        LocalDate seen = YearView.seenFrom(label, desk.today());
-        boolean over = !seen.equals(desk.today());
-        Judgement judgement = over ? past(desk, book, label, seen) : desk.judgement();
-        List<Line> later = over ? desk.checklist().lines() : List.of();
-        YearView view = YearView.of(book, judgement, later, child, label);
-        return Answer.page("year/year.jte", "The year " + YearPage.words(label), Part.YEAR,
-                Map.of("page", YearPage.of(view, book, desk.today())));
+        YearPage page = kept.page(book, desk.today(), label, child, () -> made(desk, book, label, child));
+        return Answer.page("year/year.jte", "The year " + page.words(), Part.YEAR, Map.of("page", page));
     }
 
-    private synchronized Judgement past(Desk desk, Book book, YearLabel label, LocalDate seen) throws BadInputException {
-        if (past == null || past.book() != book || !past.label().equals(label)) {
-            past = new Past(book, label, Checkup.judge(book, desk.profiles(), seen, new Problems()));
-        }
-        return past.judgement();
+    /** A year long past is judged as of the day it is seen from; what was done for it later has the last word. */
+    private static YearPage made(Desk desk, Book book, YearLabel label, String child) throws BadInputException {
+        LocalDate seen = YearView.seenFrom(label, desk.today());
+        YearView view = seen.equals(desk.today()) ? YearView.of(book, desk.judgement(), child, label)
+                : YearView.of(book, Checkup.judge(book, desk.profiles(), seen, new Problems()), desk.checklist().lines(), child, label);
+        return YearPage.of(view, book, desk.today());
     }
 
     private static Answer days(Call call, YearLabel label) {

@@ -147,6 +147,18 @@ class YearPagesTest {
                         YearRecords.Calendar::schoolClosed);
     }
 
+    /** A year that is kept too long would show yesterday's book. */
+    @Test
+    void whatIsLoggedMeanwhileIsSeen() throws Exception {
+        assertThat(get("/year/2026-27?child=wren").body()).contains("Nothing is logged");
+        Files.writeString(folder.resolve("book").resolve("2026-27.json"), """
+                {"hearthrule": 1, "year": "2026-27", "log": [
+                 {"date": "2026-07-02", "minutes": 60, "students": ["wren"], "did": "A map of the landing."}]}
+                """);
+
+        assertThat(get("/year/2026-27?child=wren").body()).contains("1 entry on 1 day");
+    }
+
     @Test
     void daysOfAYearWithoutAFileMakeIt() throws Exception {
         String form = get("/year/2026-27/days").body();
