@@ -61,7 +61,7 @@ final class AgeText {
             if (age.note() != null) {
                 sheet.say(age.note());
             }
-            sheet.say(String.join(" ", new Sources(wording).sentences(age.cites())));
+            sheet.small(String.join(" ", new Sources(wording).sentences(age.cites())));
         }
     }
 

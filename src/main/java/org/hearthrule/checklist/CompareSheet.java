@@ -138,10 +138,10 @@ public final class CompareSheet {
         lines("compare.move.owed", here, move, move.owed());
         lines("compare.move.ends", here, move, move.ends());
         lines("compare.move.file", there, move, move.toFile());
-        sheet.heading(wording.say("compare.move.keep"));
+        sheet.heading(wording.say("compare.move.keep"), "keep");
         sheet.say(wording.say(move.keep().isEmpty() ? "compare.move.keep.none" : "compare.move.keep.about"));
         for (Comparison.Kept kept : move.keep()) {
-            List<String> said = new ArrayList<>(List.of(kept.asked().title() + '.'));
+            List<String> said = new ArrayList<>();
             if (kept.asked().keepFor() != null) {
                 String span = kept.asked().keepFor().span() == null ? kept.asked().keepFor().words()
                         : wording.say("law.asks.keep.span", new DueWords(wording, comparison.here().law(),
@@ -154,15 +154,15 @@ public final class CompareSheet {
             if (kept.alsoThere() != null) {
                 said.add(wording.say("compare.move.keep.also", there, kept.alsoThere().title()));
             }
-            sheet.dash(String.join(" ", said));
+            named(kept.asked().title(), said);
         }
     }
 
     private void lines(String key, String where, Comparison.Move move, List<Line> lines) {
-        sheet.heading(wording.say(key, where));
+        sheet.heading(wording.say(key, where), key.substring(key.lastIndexOf('.') + 1));
         sheet.say(wording.say(lines.isEmpty() ? key + ".none" : key + ".about", where, wording.date(move.day())));
         for (Line line : lines) {
-            List<String> said = new ArrayList<>(List.of(line.finding().title() + '.'));
+            List<String> said = new ArrayList<>();
             said.add(when(line));
             boolean ends = key.equals("compare.move.ends");
             if (!ends && line.finding().status() == Status.UNCLEAR && !line.finding().why().isEmpty()) {
@@ -172,7 +172,12 @@ public final class CompareSheet {
                 said.add(Prose.ended(line.finding().next()));
             }
             said.removeIf(String::isEmpty);
-            sheet.dash(String.join(" ", said.stream().distinct().toList()));
+            named(line.finding().title(), said.stream().distinct().toList());
         }
+    }
+
+    private void named(String title, List<String> said) {
+        sheet.item(Item.of(Sheet.Plain.DASH, List.of(new Sheet.Name(title),
+                new Sheet.Text(said.isEmpty() ? "." : ". " + String.join(" ", said)))));
     }
 }

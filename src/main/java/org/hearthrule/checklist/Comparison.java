@@ -13,6 +13,7 @@ import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.law.RequirementKind;
+import org.hearthrule.rules.ProgramYear;
 import org.hearthrule.rules.Status;
 
 /**
@@ -31,8 +32,13 @@ public record Comparison(LocalDate asOf, Side here, Side there, Move move) {
      */
     public record Side(Profile law, Pathway pathway, List<Requirement> asked, List<Line> lines) {
 
+        /** @return a law for whomever it may concern */
+        public static Side of(Profile law, Pathway pathway, LocalDate asOf) {
+            return of(law, pathway, asOf, (List<Line>) null);
+        }
+
         /** @param lines of one child in the school year; what is not due for it is left out */
-        public static Side of(Profile law, Pathway pathway, LocalDate asOf, List<Line> lines) {
+        private static Side of(Profile law, Pathway pathway, LocalDate asOf, List<Line> lines) {
             List<Requirement> asked = new ArrayList<>();
             for (Requirement requirement : pathway.asks()) {
                 boolean stands = requirement.validity().inForceOn(asOf);
@@ -42,6 +48,19 @@ public record Comparison(LocalDate asOf, Side here, Side there, Move move) {
                 }
             }
             return new Side(law, pathway, List.copyOf(asked), lines);
+        }
+
+        /** @param checklist of one child that is taught so on the day; what belongs to an earlier school year is left out */
+        public static Side of(Profile law, Pathway pathway, LocalDate asOf, Checklist checklist) {
+            String year = ProgramYear.holding(pathway.year(), asOf).label();
+            List<Line> lines = new ArrayList<>();
+            for (Line line : checklist.lines()) {
+                boolean over = line.asked() != null && line.finding().year().compareTo(year) < 0;
+                if (line.asked() != null && line.finding().status() != Status.NOT_DUE && !over) {
+                    lines.add(line);
+                }
+            }
+            return of(law, pathway, asOf, List.copyOf(lines));
         }
 
         List<Requirement> of(Topic topic) {

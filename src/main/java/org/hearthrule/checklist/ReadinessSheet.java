@@ -27,6 +27,20 @@ public final class ReadinessSheet {
         return new ReadinessSheet(ready, wording).write();
     }
 
+    /** @return the portfolio, item by item, without its heading; nothing when the law names no items */
+    public static Sheet items(Readiness ready, Wording wording) {
+        ReadinessSheet one = new ReadinessSheet(ready, wording);
+        one.itemList();
+        return one.sheet.sheet("");
+    }
+
+    /** @return tests, evaluations and who may make them, without their heading */
+    public static Sheet tests(Readiness ready, Wording wording) {
+        ReadinessSheet one = new ReadinessSheet(ready, wording);
+        one.testList();
+        return one.sheet.sheet("");
+    }
+
     private Sheet write() {
         String title = wording.say("ready.title", ready.student(), wording.date(ready.asOf()));
         if (ready.follows() == null) {
@@ -88,7 +102,8 @@ public final class ReadinessSheet {
         return cells.stream().<Span>map(Sheet.Text::new).toList();
     }
 
-    private static String hours(int minutes) {
+    /** @return hours with one decimal, for example {@code 79.8} */
+    public static String hours(int minutes) {
         int tenths = (minutes + 3) / 6;
         return tenths / 10 + "." + tenths % 10;
     }
@@ -98,6 +113,10 @@ public final class ReadinessSheet {
             return;
         }
         sheet.heading(wording.say("ready.portfolio"));
+        itemList();
+    }
+
+    private void itemList() {
         for (Readiness.Item item : ready.items()) {
             String word = wording.say("ready.presence." + item.presence().name().toLowerCase(Locale.ROOT).replace('_', '-'));
             sheet.item(tile(item.presence()), wording.say("ready.item", item.name(), word, item.found()));
@@ -115,6 +134,10 @@ public final class ReadinessSheet {
 
     private void tests() {
         sheet.heading(wording.say("ready.tests"));
+        testList();
+    }
+
+    private void testList() {
         if (ready.tests().isEmpty()) {
             sheet.say(wording.say("ready.tests.none"));
         }

@@ -16,7 +16,7 @@ import org.hearthrule.terms.Basis;
  * @param byBasis      how many of them were read in each way; a duty counts by its weakest source
  * @param doubts       open questions: doubts, and duties that carry a question of their own
  */
-record Reading(int pathways, int requirements, Map<Basis, Integer> byBasis, int doubts) {
+public record Reading(int pathways, int requirements, Map<Basis, Integer> byBasis, int doubts) {
 
     static Reading of(List<Profile> profiles) {
         Map<Basis, Integer> counts = new EnumMap<>(Basis.class);
@@ -40,7 +40,7 @@ record Reading(int pathways, int requirements, Map<Basis, Integer> byBasis, int 
         return new Reading(pathways, requirements, counts, doubts);
     }
 
-    static Reading of(Profile profile) {
+    public static Reading of(Profile profile) {
         return of(List.of(profile));
     }
 

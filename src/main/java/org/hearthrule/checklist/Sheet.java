@@ -3,7 +3,6 @@ package org.hearthrule.checklist;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hearthrule.rules.Status;
@@ -75,11 +74,9 @@ public record Sheet(String title, List<Block> blocks, List<Block> foot) {
     public record Hint(String typed, List<Link> links) implements Paragraph { }
 
     public enum Tone {
-        PLAIN, SMALL, CAUTION;
-
-        public String slug() {
-            return name().toLowerCase(Locale.ROOT);
-        }
+        PLAIN, SMALL,
+        /** What the local page says at the foot of every page. */
+        CAUTION
     }
 
     /**

@@ -37,7 +37,7 @@ public record StateOutlook(Profile law, Pathway pathway, LocalDate today, String
      * @param opens  first day on which it can be done, or null
      * @param day    next day, or null
      * @param custom the day is no law's: somebody asks for it, or it is sensible
-     * @param said   what is asked and when, in a sentence; empty where the title says it all
+     * @param said   what is asked and when, in a sentence; empty where its title and day say it all
      * @param whose  for whom it is, in a sentence; empty when for everybody
      * @param doubts what is open about it, and how it was read where that is little; possibly none
      * @param source where it stands, when and how that was read
@@ -125,7 +125,8 @@ public record StateOutlook(Profile law, Pathway pathway, LocalDate today, String
         }
 
         private String said(Requirement asked, DueParts.Part part) {
-            return duty.what(asked).orElseGet(() -> DutyInShort.isAlways(asked) ? "" : dues.sentence(part.due()));
+            boolean told = DutyInShort.isAlways(asked) || part.due() instanceof Due.By by && by.year() == Due.YearOf.THIS_YEAR;
+            return duty.what(asked).orElseGet(() -> told ? "" : dues.sentence(part.due()));
         }
 
         /** Cases are told apart by their whole condition: shortened, two of them would read alike. */

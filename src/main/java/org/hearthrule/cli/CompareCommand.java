@@ -2,7 +2,6 @@ package org.hearthrule.cli;
 
 import java.io.IOException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hearthrule.checklist.Checklist;
@@ -10,15 +9,12 @@ import org.hearthrule.checklist.Checkup;
 import org.hearthrule.checklist.CompareJson;
 import org.hearthrule.checklist.CompareSheet;
 import org.hearthrule.checklist.Comparison;
-import org.hearthrule.checklist.Line;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Placement;
-import org.hearthrule.rules.ProgramYear;
-import org.hearthrule.rules.Status;
 import org.hearthrule.terms.Wording;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -61,9 +57,9 @@ final class CompareCommand implements Command {
         given.throwIfErrors();
 
         Child child = born == null ? null : new Child(born, grade.orElseThrow(), from, asOf, given, profiles);
-        Comparison.Side left = child == null ? Comparison.Side.of(here.get(), wayHere.get(), asOf, null)
+        Comparison.Side left = child == null ? Comparison.Side.of(here.get(), wayHere.get(), asOf)
                 : child.side(here.get(), wayHere.get(), from);
-        Comparison.Side right = child == null ? Comparison.Side.of(there.get(), wayThere.get(), asOf, null)
+        Comparison.Side right = child == null ? Comparison.Side.of(there.get(), wayThere.get(), asOf)
                 : child.side(there.get(), wayThere.get(), moves == null ? from : moves);
         Comparison.Move move = moves == null ? null : child.move(left, right, moves);
         Comparison comparison = new Comparison(asOf, left, right, move);
@@ -107,16 +103,7 @@ final class CompareCommand implements Command {
     private record Child(LocalDate born, int grade, LocalDate starts, LocalDate asOf, Given given, Profiles profiles) {
 
         Comparison.Side side(Profile law, Pathway way, LocalDate from) throws BadInputException {
-            Checklist checklist = judged(List.of(TypedBook.placement(law, way, from, null)));
-            String year = ProgramYear.holding(way.year(), asOf).label();
-            List<Line> lines = new ArrayList<>();
-            for (Line line : checklist.lines()) {
-                boolean over = line.asked() != null && line.finding().year().compareTo(year) < 0;
-                if (line.asked() != null && line.finding().status() != Status.NOT_DUE && !over) {
-                    lines.add(line);
-                }
-            }
-            return Comparison.Side.of(law, way, asOf, List.copyOf(lines));
+            return Comparison.Side.of(law, way, asOf, judged(List.of(TypedBook.placement(law, way, from, null))));
         }
 
         Comparison.Move move(Comparison.Side here, Comparison.Side there, LocalDate day) throws BadInputException {

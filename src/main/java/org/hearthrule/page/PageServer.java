@@ -17,8 +17,11 @@ import org.hearthrule.page.frame.House;
 import org.hearthrule.page.frame.Settings;
 import org.hearthrule.page.keeping.CalendarPages;
 import org.hearthrule.page.keeping.CopiesPages;
+import org.hearthrule.page.law.ComparePages;
+import org.hearthrule.page.law.LawPages;
 import org.hearthrule.page.papers.AnswerPages;
 import org.hearthrule.page.papers.RecordPages;
+import org.hearthrule.page.readiness.ReadinessPages;
 import org.hearthrule.page.welcome.WelcomePages;
 import org.hearthrule.page.year.YearPages;
 
@@ -54,6 +57,7 @@ public final class PageServer implements AutoCloseable {
         features.add(new CopiesPages());
         features.add(new CalendarPages());
         features.addAll(RecordPages.all());
+        features.addAll(List.of(new ReadinessPages(), new LawPages(), new ComparePages()));
         return features;
     }
 

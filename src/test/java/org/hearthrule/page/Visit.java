@@ -50,6 +50,13 @@ public final class Visit implements AutoCloseable {
         public String header(String name) {
             return whole.headers().firstValue(name).orElse(null);
         }
+
+        /** @return what a reader sees of a page, with one space between words */
+        public String text() {
+            return body.replaceAll("(?s)<(script|style|title)\\b.*?</\\1>", " ").replaceAll("<[^>]*>", " ")
+                    .replace("&lt;", "<").replace("&gt;", ">").replace("&#34;", "\"").replace("&#39;", "'").replace("&amp;", "&")
+                    .replaceAll("\\s+", " ").replaceAll(" ([.,;:?!)])", "$1");
+        }
     }
 
     /**

@@ -124,8 +124,8 @@ class SheetPageTest {
     void tablesHaveCaptionsAndHeads() throws Exception {
         Profile here = Packaged.profiles().find("oh");
         Profile there = Packaged.profiles().find("vt");
-        Comparison two = new Comparison(DAY, Comparison.Side.of(here, here.usualPathway(), DAY, null),
-                Comparison.Side.of(there, there.usualPathway(), DAY, null), null);
+        Comparison two = new Comparison(DAY, Comparison.Side.of(here, here.usualPathway(), DAY),
+                Comparison.Side.of(there, there.usualPathway(), DAY), null);
         for (Sheet sheet : List.of(LawList.sheet(Packaged.all(), Wording.english()), CompareSheet.of(two, Wording.english()))) {
             Document page = parsed(sheet);
 

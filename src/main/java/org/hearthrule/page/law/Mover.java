@@ -1,0 +1,74 @@
+package org.hearthrule.page.law;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.hearthrule.checklist.Checklist;
+import org.hearthrule.checklist.Checkup;
+import org.hearthrule.checklist.Comparison;
+import org.hearthrule.input.BadInputException;
+import org.hearthrule.input.Problems;
+import org.hearthrule.law.Pathway;
+import org.hearthrule.law.Profile;
+import org.hearthrule.law.Profiles;
+import org.hearthrule.page.frame.Desk;
+import org.hearthrule.page.frame.Option;
+import org.hearthrule.records.Book;
+import org.hearthrule.records.Placement;
+import org.hearthrule.records.Student;
+
+/**
+ * A child of the open book that may move. Nothing is written: the book as it would be is judged in memory.
+ *
+ * @param placement under which it is taught now
+ */
+record Mover(Book book, Student student, Placement placement, Profile law, Pathway pathway) {
+
+    /** @return the children that follow a law on the desk's day and go on with it */
+    static List<Mover> all(Desk desk, Profiles profiles) throws BadInputException {
+        Book book = desk.book();
+        List<Mover> all = new ArrayList<>();
+        for (Checklist.Follows follows : desk.checklist().follows()) {
+            book.placements().stream().filter(placement -> placement.student().equals(follows.student()) && placement.to() == null
+                    && placement.jurisdiction().equals(follows.profile().code().toLowerCase(Locale.ROOT))
+                    && placement.pathway().equals(follows.pathway().slug())).findFirst()
+                    .ifPresent(placement -> all.add(new Mover(book, book.student(follows.student()).orElseThrow(), placement,
+                            follows.profile(), follows.pathway())));
+        }
+        return all;
+    }
+
+    String code() {
+        return placement.jurisdiction();
+    }
+
+    Option option() {
+        return Option.of(student.id(), student.name());
+    }
+
+    /** @param moves whether the child moves on that day; else both laws are laid beside it where it is */
+    Comparison comparison(Profile there, Pathway way, LocalDate day, boolean moves, Profiles profiles) throws BadInputException {
+        Placement after = new Placement(student.id(), there.code().toLowerCase(Locale.ROOT), way.slug(),
+                moves ? day : placement.from(), null, null, null, null, null, null, List.of(), null);
+        Placement until = new Placement(student.id(), placement.jurisdiction(), placement.pathway(), placement.from(),
+                day.minusDays(1), "moved", placement.started(), placement.district(), placement.city(), placement.county(),
+                placement.optIns(), null);
+        Checklist stayed = judged(List.of(placement), day, profiles);
+        Comparison.Side left = Comparison.Side.of(law, pathway, day, stayed);
+        Comparison.Side right = Comparison.Side.of(there, way, day, judged(List.of(after), day, profiles));
+        return new Comparison(day, left, right, moves ? Comparison.Move.of(day, left, right, stayed,
+                judged(List.of(until, after), day, profiles)) : null);
+    }
+
+    /** What this child's records show when it is taught so instead. */
+    private Checklist judged(List<Placement> instead, LocalDate day, Profiles profiles) throws BadInputException {
+        List<Placement> placements = new ArrayList<>(book.placements());
+        int at = placements.indexOf(placement);
+        placements.remove(at);
+        placements.addAll(at, instead);
+        Book changed = new Book(book.folder(), book.familyName(), book.students(), book.persons(), placements, book.events(),
+                book.facts(), book.answers(), book.years());
+        return Checklist.of(Checkup.judge(changed, profiles, day, new Problems()), changed).forStudent(student.id());
+    }
+}

@@ -1,0 +1,114 @@
+package org.hearthrule.page.readiness;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.hearthrule.checklist.Readiness;
+import org.hearthrule.checklist.ReadinessSheet;
+import org.hearthrule.checklist.Sheet;
+import org.hearthrule.law.Cite;
+import org.hearthrule.page.frame.Option;
+import org.hearthrule.records.YearRecords.Reading;
+import org.hearthrule.records.YearRecords.Sample;
+import org.hearthrule.terms.Wording;
+
+/**
+ * The check before an evaluation as the template sets it.
+ *
+ * @param child    id of the child looked at
+ * @param children all children of the book
+ * @param subjects one part for each subject the law names
+ * @param tests    tests, evaluations and who may make them
+ * @param items    the portfolio, item by item
+ */
+public record ReadinessView(Readiness ready, String child, List<Option> children, List<Subject> subjects, List<Step> steps,
+                            Sheet items, Sheet tests) {
+
+    private static final int BOOKS_SHOWN = 8;
+    private static final Wording PAGE = Wording.load("shared/wording/page.properties");
+
+    /**
+     * One subject.
+     *
+     * @param anchor  name in the page
+     * @param rule    the duty that names it, and its section
+     * @param logged  days and hours, in words
+     * @param thirds  of the year
+     * @param undated pieces without a date
+     * @param books   titles, the last ones perhaps counted only
+     */
+    public record Subject(String anchor, String name, boolean may, Sheet.Reference.Rule to, String rule, String logged,
+                          List<Third> thirds, List<Piece> undated, List<String> books) { }
+
+    /**
+     * @param words such as {@code First third, until November 16, 2025}
+     * @param over  whether it lies behind
+     */
+    public record Third(String words, boolean over, List<Piece> pieces) { }
+
+    /**
+     * A piece of work.
+     *
+     * @param day      or null
+     * @param idea     what it shows, or null
+     * @param pictures addresses of small pictures of it
+     * @param chosen   whether it was chosen for the portfolio
+     */
+    public record Piece(String title, LocalDate day, String idea, List<String> pictures, boolean chosen) { }
+
+    /** @param href where it can be done */
+    public record Step(Readiness.Step step, String href) { }
+
+    static ReadinessView of(Readiness ready, String child, List<Option> children, ReadinessPages.Pictures pictures) {
+        List<Subject> subjects = new ArrayList<>();
+        for (Readiness.SubjectRow row : ready.subjects()) {
+            subjects.add(subject(row, "subject-" + (subjects.size() + 1), ready, pictures));
+        }
+        Wording wording = Wording.english();
+        return new ReadinessView(ready, child, children, subjects, ready.steps().stream().map(step -> step(step, child)).toList(),
+                ReadinessSheet.items(ready, wording), ReadinessSheet.tests(ready, wording));
+    }
+
+    private static Step step(Readiness.Step step, String child) {
+        return new Step(step, step.line() == null ? "/records?child=" + child
+                : "/checklist?child=" + child + '#' + step.line().id());
+    }
+
+    private static Subject subject(Readiness.SubjectRow row, String anchor, Readiness ready, ReadinessPages.Pictures pictures) {
+        Wording wording = Wording.english();
+        List<Third> thirds = new ArrayList<>();
+        for (int i = 0; i < row.samples().size(); i++) {
+            LocalDate to = ready.thirds().get(i).to();
+            thirds.add(new Third(PAGE.say("readiness.third." + (i + 1), wording.date(to)), to.isBefore(ready.asOf()),
+                    row.samples().get(i).stream().map(sample -> piece(sample, pictures)).toList()));
+        }
+        String cites = row.asked().cites().stream().map(Cite::words).distinct().collect(Collectors.joining("; "));
+        return new Subject(anchor, row.name(), row.may(), new Sheet.Reference.Rule(row.asked().id()),
+                PAGE.say("readiness.rule", row.asked().title(), cites), PAGE.count("readiness.days", row.days(),
+                ReadinessSheet.hours(row.minutes())), thirds, row.undated().stream().map(sample -> piece(sample, pictures)).toList(),
+                books(row.books()));
+    }
+
+    private static List<String> books(List<Reading> books) {
+        List<String> titles = new ArrayList<>(books.stream().limit(BOOKS_SHOWN).map(book -> book.author() == null ? book.title()
+                : PAGE.say("readiness.book", book.title(), book.author())).toList());
+        if (books.size() > BOOKS_SHOWN) {
+            titles.add(PAGE.count("readiness.books-more", books.size() - BOOKS_SHOWN));
+        }
+        return titles;
+    }
+
+    private static Piece piece(Sample sample, ReadinessPages.Pictures pictures) {
+        return new Piece(sample.title(), sample.date(), sample.idea(), sample.files().stream().filter(pictures::has)
+                .map(ReadinessView::preview).toList(), sample.chosen());
+    }
+
+    private static String preview(String path) {
+        return "/preview/" + Arrays.stream(path.split("/")).map(part -> URLEncoder.encode(part, StandardCharsets.UTF_8)
+                .replace("+", "%20")).collect(Collectors.joining("/"));
+    }
+}
