@@ -29,9 +29,14 @@ final class Books {
      */
     static Optional<Student> student(Book book, Given given) {
         String asked = given.text("--student");
-        if (asked == null) {
-            return Optional.empty();
-        }
+        return asked == null ? Optional.empty() : student(book, asked, asked, given);
+    }
+
+    /**
+     * @param typed the whole value in which the name stands
+     * @return the child of a name, as for {@code --student}
+     */
+    static Optional<Student> student(Book book, String asked, String typed, Given given) {
         Map<String, List<Student>> byName = byName(book);
         List<Student> found = byName.getOrDefault(key(asked), List.of());
         if (found.size() == 1) {
@@ -39,13 +44,13 @@ final class Books {
         }
         String names = String.join(", ", book.students().stream().map(Student::name).toList());
         if (found.size() > 1) {
-            given.problem(asked, "SEVERAL-STUDENTS", '"' + asked + "\", which is the name of several children",
+            given.problem(typed, "SEVERAL-STUDENTS", '"' + asked + "\", which is the name of several children",
                     "a whole name: " + names, null);
             return Optional.empty();
         }
         String perhaps = Nearest.of(key(asked), byName.keySet()).map(near -> "you meant "
                 + byName.get(near).get(0).name()).orElse(null);
-        given.problem(asked, "UNKNOWN-STUDENT", '"' + asked + '"', "a child of this book: " + names, perhaps);
+        given.problem(typed, "UNKNOWN-STUDENT", '"' + asked + '"', "a child of this book: " + names, perhaps);
         return Optional.empty();
     }
 

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import org.hearthrule.tables.ListKind;
 
 /** The commands by name, in the order of the help. A command is made only when it is asked for. */
 final class Commands {
@@ -19,7 +20,8 @@ final class Commands {
         BY_NAME.put("law", () -> new LawCommand());
         BY_NAME.put("compare", () -> new CompareCommand());
         BY_NAME.put("new", () -> new NewCommand());
-        BY_NAME.put("import log", () -> new ImportLogCommand());
+        BY_NAME.put("import log", () -> new ImportCommand<>(ListKind.LOG));
+        BY_NAME.put("import readings", () -> new ImportCommand<>(ListKind.READINGS));
         BY_NAME.put("copy", () -> new CopyCommand());
         BY_NAME.put("restore", () -> new RestoreCommand());
         BY_NAME.put("lint", () -> new LintCommand());

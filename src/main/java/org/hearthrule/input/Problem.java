@@ -24,14 +24,13 @@ public record Problem(
 
     /**
      * Returns the problem as text for a terminal: {@code file:line:col: error: [CODE] found X,
-     * expected Y. Perhaps Z.} and, where the source line is known, that line (at most 76 characters
+     * expected Y. Perhaps Z.} (in a spreadsheet {@code file:sheet!cell}) and, where the source line is known, that line (at most 76 characters
      * of it, hidden characters as escapes) and a caret under the place. Lines are parted by {@code
      * \n}; there is none at the end.
      */
     public String toText() {
         StringBuilder text = new StringBuilder(200);
-        text.append(Shown.escaped(place.file())).append(':').append(place.line());
-        text.append(':').append(place.column()).append(": ");
+        text.append(Shown.escaped(place.toString())).append(": ");
         text.append(severity.name().toLowerCase(Locale.ROOT)).append(": [").append(code);
         text.append("] found ").append(Shown.escaped(found));
         text.append(", expected ").append(Shown.escaped(expected)).append('.');

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -74,6 +75,14 @@ public final class Problems {
         this.found.add(new Problem(place, Severity.WARNING, code, found, expected, perhaps, null));
     }
 
+    /** Adds what others found. */
+    public void addAll(Collection<Problem> others) {
+        for (Problem problem : others) {
+            errors |= problem.severity() == Severity.ERROR;
+            found.add(problem);
+        }
+    }
+
     /** Returns whether any error (not only warnings) was added. */
     public boolean hasErrors() {
         return errors;
@@ -113,9 +122,13 @@ public final class Problems {
     }
 
     private Problem withExcerpt(Problem problem) {
-        String excerpt = line(problem.place().file(), problem.place().line());
+        Place place = problem.place();
+        if (problem.excerpt() != null || place.sheet() != null) {
+            return problem;
+        }
+        String excerpt = line(place.file(), place.line());
         return new Problem(
-                problem.place(),
+                place,
                 problem.severity(),
                 problem.code(),
                 problem.found(),

@@ -10,26 +10,15 @@ import java.util.Optional;
 import org.hearthrule.input.Place;
 import org.hearthrule.input.Problems;
 
-/** Turns the bytes of a table into text, or says in which way they are none. */
+/** Turns the bytes of a table into text, or says where they are none. */
 final class CsvText {
 
     private static final String SAVE_AGAIN = "in the spreadsheet program, save it as \"CSV UTF-8\"";
-    private static final int MAX_BYTES = 20_000_000;
 
     private CsvText() { }
 
     /** Returns the text without a byte-order mark. */
     static Optional<String> decode(String file, byte[] bytes, Problems problems) {
-        String other = otherKind(bytes);
-        Place top = new Place(file, 1, 1);
-        if (other != null) {
-            problems.error(top, "NOT-A-TABLE", other, "a table as text (CSV) in UTF-8", SAVE_AGAIN);
-            return Optional.empty();
-        }
-        if (bytes.length > MAX_BYTES) {
-            problems.error(top, "TOO-BIG", bytes.length + " bytes", "at most " + MAX_BYTES, "split the table");
-            return Optional.empty();
-        }
         CharBuffer text = CharBuffer.allocate(bytes.length);
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
         ByteBuffer rest = ByteBuffer.wrap(bytes);
@@ -46,26 +35,7 @@ final class CsvText {
     }
 
     static boolean hasMark(byte[] bytes) {
-        return startsWith(bytes, 0xEF, 0xBB, 0xBF);
-    }
-
-    private static String otherKind(byte[] bytes) {
-        if (startsWith(bytes, 'P', 'K', 3, 4) || startsWith(bytes, 0xD0, 0xCF, 0x11, 0xE0)) {
-            return "a spreadsheet or an archive";
-        }
-        if (startsWith(bytes, '%', 'P', 'D', 'F')) {
-            return "a PDF";
-        }
-        return startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE) ? "text in UTF-16" : null;
-    }
-
-    private static boolean startsWith(byte[] bytes, int... start) {
-        for (int i = 0; i < start.length; i++) {
-            if (i >= bytes.length || (bytes[i] & 0xFF) != start[i]) {
-                return false;
-            }
-        }
-        return true;
+        return OtherKind.startsWith(bytes, 0xEF, 0xBB, 0xBF);
     }
 
     private static void notUtf8(String file, String before, byte wrong, Problems problems) {

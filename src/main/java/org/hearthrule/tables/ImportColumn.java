@@ -4,18 +4,27 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
-/** What a column of a table may hold for the log. Named on the command line by the constant in small letters. */
+/** What a column of a table may hold. Named on the command line by the constant in small letters. */
 public enum ImportColumn {
     DATE("the day", "date", "day", "log date", "activity date", "date of activity"),
     MINUTES("the time spent", "minutes", "mins", "min", "time", "duration", "time spent", "minutes spent", "length",
             "hours", "hrs"),
+    TITLE("the title", "title", "book", "book title", "title of book", "title of the book", "name of book"),
+    AUTHOR("the author", "author", "authors", "by", "writer", "author s"),
+    STARTED("the day it was begun", "started", "begun", "start", "date started", "start date", "started on"),
+    FINISHED("the day it was finished", "finished", "ended", "end", "completed", "read", "date", "date finished",
+            "date completed", "date read", "finish date", "end date", "finished on"),
     STUDENTS("the children", "child", "children", "student", "students", "kid", "kids", "name", "names", "who",
             "child name", "student name", "learner", "learners", "pupil", "pupils"),
     SUBJECTS("the subjects", "subject", "subjects", "subject s", "subject area", "subject areas"),
     DID("what was done", "did", "note", "notes", "activity", "activities", "description", "what we did",
             "what was done", "lesson", "lessons", "details", "work", "entry", "comment", "comments"),
     MATERIALS("the books and materials", "materials", "material", "books", "resources", "books and materials"),
-    PLACE("the place", "place", "location", "where");
+    IDEA("the idea it served", "idea", "theme", "topic"),
+    PLACE("the place", "place", "location", "where"),
+    CORE("whether it is a core subject", "core", "core subject"),
+    BY("who kept the log", "kept by"),
+    WRITTEN("when it was written", "written");
 
     private final String words;
     private final Set<String> headers;

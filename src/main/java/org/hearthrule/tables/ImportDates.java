@@ -6,41 +6,36 @@ import java.util.List;
 import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Problems;
 
-/** Reads all dates of a table in one form: the one that was said, or the only one that fits them all. */
+/**
+ * Reads all dates of a table in one form: the one that was said, the only one that fits them all, or the one that fits
+ * most of them when no other fits as many. Days that a spreadsheet knows as days have no form.
+ */
 final class ImportDates {
 
-    private final List<CsvTable.Cell> cells;
-    private final Problems problems;
+    private final List<Cell> cells;
     private final List<DateForm> fitting = new ArrayList<>();
-    private DateForm form;
+    private final DateForm form;
+    private final DateForm nearest;
+    private boolean ambiguous;
 
     /**
-     * @param cells the cells with the dates, none empty
+     * @param cells the cells with dates, none empty
      * @param said  the form, or null
      */
-    ImportDates(List<CsvTable.Cell> cells, DateForm said, Problems problems) {
-        this.cells = cells;
-        this.problems = problems;
+    ImportDates(List<Cell> cells, DateForm said, Problems problems) {
+        this.cells = cells.stream().filter(cell -> cell.value() instanceof CellValue.Text).toList();
         for (DateForm one : DateForm.values()) {
-            if (!cells.isEmpty() && misfits(one) == 0) {
+            if (!this.cells.isEmpty() && fits(one) == this.cells.size()) {
                 fitting.add(one);
             }
         }
-        if (said != null) {
-            form = said;
-            refuseMisfits();
-        } else if (!fitting.isEmpty()) {
-            choose();
-        } else if (!cells.isEmpty()) {
-            form = nearest();
-            refuseMisfits();
-            form = null;
-        }
+        nearest = said == null ? nearest() : said;
+        form = said != null ? said : fitting.isEmpty() ? clearest() : first(problems);
     }
 
-    /** Returns the form of all dates, or null when it is not clear. */
+    /** Returns the form of all dates, or null when it is not clear or when there is no date as text. */
     DateForm form() {
-        return form;
+        return cells.isEmpty() ? null : form;
     }
 
     /** Returns every form that fits all dates. */
@@ -48,10 +43,32 @@ final class ImportDates {
         return List.copyOf(fitting);
     }
 
+    /** Returns whether no date as text can be read, since the form is not clear. */
+    boolean isUnclear() {
+        return !cells.isEmpty() && form == null;
+    }
+
+    /** Returns the day of a cell, or null after recording why there is none, unless the form of all is not clear. */
+    LocalDate read(Cell cell, Problems problems) {
+        if (cell.value() instanceof CellValue.Moment moment) {
+            return moment.at().toLocalDate();
+        }
+        if (!(cell.value() instanceof CellValue.Text)) {
+            problems.error(cell.place(), "WRONG-DATE", "the number " + cell.text(), "a date",
+                    "format the column as dates in the spreadsheet program");
+            return null;
+        }
+        LocalDate day = nearest.parse(cell.text());
+        if (day == null && !ambiguous) {
+            refuse(cell, problems);
+        }
+        return form == null ? null : day;
+    }
+
     /** Several forms may fit; that matters only when they mean different days. */
-    private void choose() {
+    private DateForm first(Problems problems) {
         DateForm first = fitting.get(0);
-        for (CsvTable.Cell cell : cells) {
+        for (Cell cell : cells) {
             for (DateForm other : fitting) {
                 LocalDate one = first.parse(cell.text());
                 LocalDate two = other.parse(cell.text());
@@ -59,45 +76,56 @@ final class ImportDates {
                     problems.error(cell.place(), "AMBIGUOUS-DATES", Phrases.quoted(cell.text()) + ", which is " + one
                             + " in the form " + first + " and " + two + " in the form " + other,
                             "to be told the form of the dates", "say " + first + " or " + other);
-                    return;
+                    ambiguous = true;
+                    return null;
                 }
             }
         }
-        form = first;
+        return first;
     }
 
     /** Returns the form that fits most dates, the earlier of equals. */
     private DateForm nearest() {
         DateForm best = DateForm.ISO;
         for (DateForm one : DateForm.values()) {
-            best = misfits(one) < misfits(best) ? one : best;
+            best = fits(one) > fits(best) ? one : best;
         }
         return best;
     }
 
-    private long misfits(DateForm one) {
-        return cells.stream().filter(cell -> one.parse(cell.text()) == null).count();
-    }
-
-    private void refuseMisfits() {
-        for (CsvTable.Cell cell : cells) {
-            if (form.parse(cell.text()) == null) {
-                refuse(cell);
+    /** Returns the nearest form if it fits at least half of the dates and no other that fits as many reads one otherwise. */
+    private DateForm clearest() {
+        long most = fits(nearest);
+        if (most * 2 < cells.size()) {
+            return null;
+        }
+        for (DateForm other : DateForm.values()) {
+            if (fits(other) == most && !cells.stream().allMatch(cell -> same(cell, other))) {
+                return null;
             }
         }
+        return nearest;
     }
 
-    private void refuse(CsvTable.Cell cell) {
+    private boolean same(Cell cell, DateForm other) {
+        return java.util.Objects.equals(nearest.parse(cell.text()), other.parse(cell.text()));
+    }
+
+    private long fits(DateForm one) {
+        return cells.stream().filter(cell -> one.parse(cell.text()) != null).count();
+    }
+
+    private void refuse(Cell cell, Problems problems) {
         List<String> meant = new ArrayList<>();
         for (DateForm other : DateForm.values()) {
             LocalDate date = other.parse(cell.text());
-            if (date != null && !meant.contains(form.format(date))) {
-                meant.add(form.format(date));
+            if (date != null && !meant.contains(nearest.format(date))) {
+                meant.add(nearest.format(date));
             }
         }
-        String example = form.format(LocalDate.of(2026, 9, 30));
+        String example = nearest.format(LocalDate.of(2026, 9, 30));
         problems.error(cell.place(), meant.isEmpty() ? "WRONG-DATE" : "MIXED-DATES", Phrases.quoted(cell.text()),
-                "a date in the form " + form + ", such as \"" + example + '"',
+                "a date in the form " + nearest + ", such as \"" + example + '"',
                 meant.isEmpty() ? null : "write \"" + String.join("\" or \"", meant) + '"');
     }
 }

@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.hearthrule.input.Nearest;
 import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Place;
@@ -14,30 +13,34 @@ import org.hearthrule.input.Problems;
 /** Finds out which column of a table holds what: as somebody said, or guessed from the headers. */
 final class ImportMapping {
 
-    private final List<CsvTable.Cell> headers;
+    private final List<Cell> headers;
+    private final List<String> names;
     private final Problems problems;
     private final Map<ImportColumn, Integer> positions = new EnumMap<>(ImportColumn.class);
 
-    ImportMapping(CsvTable table, Map<ImportColumn, String> said, boolean studentsNeeded, Problems problems) {
+    ImportMapping(Table table, ListKind<?> kind, Map<ImportColumn, ColumnPick> said, boolean studentsNeeded,
+                  Problems problems) {
         this.headers = table.headers();
+        this.names = table.names();
         this.problems = problems;
-        for (ImportColumn column : ImportColumn.values()) {
+        for (ImportColumn column : kind.columns()) {
             if (said.isEmpty()) {
                 guess(column);
-            } else if (said.containsKey(column)) {
-                find(column, said.get(column));
+            } else if (said.get(column) instanceof ColumnPick.Header header) {
+                find(column, header.text());
+            } else if (said.get(column) instanceof ColumnPick.Position position) {
+                take(column, position.index());
             }
         }
-        require(ImportColumn.DATE, said);
+        require(kind.required(), said);
         if (studentsNeeded) {
             require(ImportColumn.STUDENTS, said);
         }
     }
 
-    /** Returns the cell of a row in a column; null when the table has no such column or the row ends before it. */
-    CsvTable.Cell cell(List<CsvTable.Cell> row, ImportColumn column) {
-        Integer position = positions.get(column);
-        return position == null || position >= row.size() ? null : row.get(position);
+    /** Returns the position of a column, from 0, or null when the table has none such. */
+    Integer position(ImportColumn column) {
+        return positions.get(column);
     }
 
     /** Returns the header of a column, or null. */
@@ -46,20 +49,8 @@ final class ImportMapping {
         return position == null ? null : headers.get(position).text();
     }
 
-    Map<ImportColumn, String> columns() {
-        Map<ImportColumn, String> columns = new EnumMap<>(ImportColumn.class);
-        positions.forEach((column, position) -> columns.put(column, headers.get(position).text()));
-        return Collections.unmodifiableMap(columns);
-    }
-
-    List<String> unused() {
-        List<String> unused = new ArrayList<>();
-        for (int i = 0; i < headers.size(); i++) {
-            if (!positions.containsValue(i)) {
-                unused.add(headers.get(i).text());
-            }
-        }
-        return List.copyOf(unused);
+    Map<ImportColumn, Integer> positions() {
+        return Collections.unmodifiableMap(new EnumMap<>(positions));
     }
 
     private void guess(ImportColumn column) {
@@ -86,39 +77,46 @@ final class ImportMapping {
         if (found.size() == 1) {
             positions.put(column, found.get(0));
         } else if (found.isEmpty()) {
-            List<String> names = names();
+            List<String> known = filled();
             problems.error(headers.get(0).place(), "UNKNOWN-COLUMN", "no column " + Phrases.quoted(header) + " for "
-                    + column.words(), Phrases.or(names, "columns"),
-                    Nearest.of(header, names).map(near -> "you meant " + Phrases.quoted(near)).orElse(null));
+                    + column.words(), Phrases.or(known, "columns"),
+                    Nearest.of(header, known).map(near -> "you meant " + Phrases.quoted(near)).orElse(null));
         } else {
             ambiguous(column, found);
         }
     }
 
+    private void take(ImportColumn column, int position) {
+        if (position < 0 || position >= headers.size()) {
+            problems.error(headers.get(0).place(), "UNKNOWN-COLUMN", "no column " + (position + 1) + " for "
+                    + column.words(), "one of " + headers.size() + " columns", null);
+            return;
+        }
+        positions.put(column, position);
+    }
+
     private void ambiguous(ImportColumn column, List<Integer> positions) {
-        List<String> names = positions.stream().map(i -> Phrases.quoted(headers.get(i).text()))
-                .collect(Collectors.toList());
-        boolean alike = names.stream().distinct().count() < names.size();
+        List<String> alike = positions.stream().map(i -> Phrases.quoted(headers.get(i).text())).toList();
+        boolean same = alike.stream().distinct().count() < alike.size();
         Place second = headers.get(positions.get(1)).place();
         problems.error(second, "AMBIGUOUS-COLUMN",
-                positions.size() + " columns that could hold " + column.words() + ": " + String.join(", ", names),
+                positions.size() + " columns that could hold " + column.words() + ": " + String.join(", ", alike),
                 "to be told which of them it is",
-                alike ? "give the columns different headers" : "say " + column.key() + "="
+                same ? "give the columns different headers" : "say " + column.key() + "="
                         + headers.get(positions.get(0)).text());
     }
 
-    private void require(ImportColumn column, Map<ImportColumn, String> said) {
+    private void require(ImportColumn column, Map<ImportColumn, ColumnPick> said) {
         boolean toldOfAlready = !said.isEmpty() && said.containsKey(column)
                 || said.isEmpty() && headers.stream().anyMatch(header -> column.isMeantBy(header.text()));
         if (!positions.containsKey(column) && !toldOfAlready) {
             problems.error(headers.get(0).place(), "MISSING-COLUMN", "no column that surely holds " + column.words(),
-                    "to be told which it is: " + Phrases.or(names(), "columns"),
+                    "to be told which it is: " + Phrases.or(names, "columns"),
                     "say " + column.key() + "= and the header");
         }
     }
 
-    private List<String> names() {
-        return headers.stream().map(CsvTable.Cell::text).filter(text -> !text.isEmpty())
-                .collect(Collectors.toList());
+    private List<String> filled() {
+        return headers.stream().map(Cell::text).filter(text -> !text.isEmpty()).toList();
     }
 }

@@ -1,30 +1,40 @@
 package org.hearthrule.tables;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Problems;
 
-/** Reads a time spent: {@code 90}, {@code 1:30} or {@code 1.5 h}; nothing else. */
+/**
+ * Reads a time spent: {@code 90}, {@code 1:30} or {@code 1.5 h}, or a span of time of a spreadsheet; nothing else. A
+ * bare number is minutes, or hours where somebody said so.
+ */
 final class ImportMinutes {
 
     private static final int HOUR = 60;
     private static final int LONGEST_DAY = 24 * HOUR;
     private static final int LONGEST = 12;
+    private static final int LONGEST_NUMBER = 20;
     private static final int UNREADABLE = -1;
+    private static final BigDecimal HAIR = new BigDecimal("0.001");
 
     private ImportMinutes() { }
 
     /**
      * Returns the minutes, or 0 after recording why there are none.
      *
-     * @param header of the column; when it speaks of hours, a bare number is not taken for minutes
+     * @param header of the column; when it speaks of hours, a bare number is not taken for minutes unless that was said
+     * @param hours  true when a bare number is hours, false when it is minutes, null when nobody said
      */
-    static int read(CsvTable.Cell cell, String header, Problems problems) {
+    static int read(Cell cell, String header, Boolean hours, Problems problems) {
+        boolean speaksOfHours = header.toLowerCase(Locale.ROOT).matches(".*\\b(h|hrs?|hours?)\\b.*");
+        boolean unclear = hours == null && speaksOfHours;
         String text = cell.text();
-        boolean hours = header.toLowerCase(Locale.ROOT).matches(".*\\b(h|hrs?|hours?)\\b.*");
-        boolean bare = text.matches("[0-9]+");
-        int minutes = bare && hours ? UNREADABLE : parse(text);
+        int minutes = cell.value() instanceof CellValue.Span span
+                ? span.isOfDay() ? UNREADABLE : whole(span.minutes())
+                : cell.value() instanceof CellValue.Moment || !isBare(text) ? parse(text)
+                : unclear ? UNREADABLE : bare(text, Boolean.TRUE.equals(hours));
         if (minutes > LONGEST_DAY) {
             problems.error(cell.place(), "OUT-OF-RANGE", Phrases.quoted(text), "at most 24 hours, which are "
                     + LONGEST_DAY + " minutes", null);
@@ -34,16 +44,37 @@ final class ImportMinutes {
             return minutes;
         }
         problems.error(cell.place(), "WRONG-MINUTES", Phrases.quoted(text),
-                "minutes such as 90, or hours such as 1:30 or 1.5 h", guess(text, hours));
+                "minutes such as 90, or hours such as 1:30 or 1.5 h", advice(cell, unclear));
         return 0;
+    }
+
+    private static boolean isBare(String text) {
+        return text.length() <= LONGEST_NUMBER && text.matches("[0-9]{1,6}(\\.[0-9]+)?");
+    }
+
+    private static int bare(String text, boolean hours) {
+        BigDecimal number = new BigDecimal(text);
+        return whole(hours ? number.multiply(BigDecimal.valueOf(HOUR)) : number);
+    }
+
+    /** Returns whole minutes. What a spreadsheet computed may miss them by a hair. */
+    private static int whole(BigDecimal minutes) {
+        BigDecimal rounded = minutes.setScale(0, RoundingMode.HALF_UP);
+        boolean near = rounded.subtract(minutes).abs().compareTo(HAIR) <= 0;
+        return !near || rounded.signum() < 0 ? UNREADABLE
+                : rounded.min(BigDecimal.valueOf(LONGEST_DAY + 1L)).intValueExact();
+    }
+
+    private static String advice(Cell cell, boolean unclear) {
+        if (cell.value() instanceof CellValue.Span span && span.isOfDay()) {
+            return "it is a time of day: format the column as [h]:mm";
+        }
+        return guess(cell.text(), unclear);
     }
 
     private static int parse(String text) {
         if (text.length() > LONGEST) {
             return UNREADABLE;
-        }
-        if (text.matches("[0-9]{1,6}")) {
-            return Integer.parseInt(text);
         }
         if (text.matches("[0-9]{1,2}:[0-5][0-9]")) {
             int colon = text.indexOf(':');

@@ -1,16 +1,19 @@
 package org.hearthrule.tables;
 
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.hearthrule.input.Place;
 import org.hearthrule.input.Problem;
 import org.hearthrule.input.Problems;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookReader;
 import org.hearthrule.records.YearLabel;
 import org.hearthrule.records.YearRecords;
+import org.hearthrule.records.YearRecords.LogEntry;
 
 /** Books that tables are read into. */
 final class TableBooks {
@@ -29,6 +32,19 @@ final class TableBooks {
     /** Returns a book without a year. */
     static Book of(String family) {
         return BookReader.read(Map.of("family.json", family), new Problems()).orElseThrow();
+    }
+
+    /** Says what taking over a log would do. */
+    static ImportPreview<LogEntry> preview(String name, byte[] table, Book book, ImportOptions options) {
+        return TableImport.preview(TableFile.read(name, table, TableFile.Choice.NONE), ListKind.LOG, book, options);
+    }
+
+    static ImportPreview<LogEntry> preview(String name, String table, Book book, ImportOptions options) {
+        return preview(name, table.getBytes(StandardCharsets.UTF_8), book, options);
+    }
+
+    static Cell cell(Place place, String text) {
+        return new Cell(place, new CellValue.Text(text));
     }
 
     static Book withEntry(Book book, String id, LocalDate day) {

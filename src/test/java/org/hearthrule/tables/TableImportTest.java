@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -17,23 +16,25 @@ import java.util.stream.Collectors;
 import org.hearthrule.input.Problem;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.YearRecords;
+import org.hearthrule.records.YearRecords.LogEntry;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class LogImportTest {
+class TableImportTest {
 
     private static final Path TABLES = Path.of("test-fixtures", "csv");
-    private static final Map<ImportColumn, String> COLUMNS = Map.of(ImportColumn.DATE, "Day", ImportColumn.MINUTES,
-            "Time", ImportColumn.STUDENTS, "Child", ImportColumn.SUBJECTS, "Subjects", ImportColumn.DID, "notes");
+    private static final Map<ImportColumn, ColumnPick> COLUMNS = Map.of(ImportColumn.DATE, header("Day"),
+            ImportColumn.MINUTES, header("Time"), ImportColumn.STUDENTS, header("Child"), ImportColumn.SUBJECTS,
+            header("Subjects"), ImportColumn.DID, header("notes"));
 
     private final Book book = TableBooks.ofTwo();
 
     @Test
     void rowsBecomeEntriesOfTheirSchoolYears() {
         // when
-        ImportPreview preview = preview("kitchen-table.csv", new ImportOptions(COLUMNS, DateForm.ISO, null));
+        ImportPreview<LogEntry> preview = preview("kitchen-table.csv", ImportOptions.NONE.withColumns(COLUMNS).withDateForm(DateForm.ISO));
 
         // then
         assertThat(preview.problems()).isEmpty();
@@ -52,7 +53,7 @@ class LogImportTest {
 
     @Test
     void whenItWasWrittenIsNotGuessed() {
-        ImportPreview preview = preview("kitchen-table.csv", ImportOptions.NONE);
+        ImportPreview<LogEntry> preview = preview("kitchen-table.csv", ImportOptions.NONE);
 
         assertThat(preview.count()).isEqualTo(4);
         assertThat(preview.toAdd().values()).allSatisfy(entries -> assertThat(entries)
@@ -62,10 +63,10 @@ class LogImportTest {
     @Test
     void guessIsOfferedAndNotAgreedTo() {
         // when
-        ImportPreview preview = preview("kitchen-table.csv", ImportOptions.NONE);
+        ImportPreview<LogEntry> preview = preview("kitchen-table.csv", ImportOptions.NONE);
 
         // then
-        assertThat(preview.columns()).containsOnly(entry(ImportColumn.DATE, "Day"),
+        assertThat(preview.columnNames()).containsOnly(entry(ImportColumn.DATE, "Day"),
                 entry(ImportColumn.MINUTES, "Time"), entry(ImportColumn.STUDENTS, "Child"),
                 entry(ImportColumn.SUBJECTS, "Subjects"), entry(ImportColumn.DID, "Notes"));
         assertThat(preview.columnsGuessed()).isTrue();
@@ -81,12 +82,12 @@ class LogImportTest {
         Book zoe = TableBooks.of("{\"hearthrule\": 1, \"students\": [{\"name\": \"Zoë Park\"}, {\"name\": \"Ben Park\"}]}");
 
         // when
-        ImportPreview preview = LogImport.preview("t.csv", bytes("semicolons-bom-crlf.csv"), zoe, ImportOptions.NONE);
+        ImportPreview<LogEntry> preview = TableBooks.preview("t.csv", bytes("semicolons-bom-crlf.csv"), zoe, ImportOptions.NONE);
 
         // then
         assertThat(preview.problems()).isEmpty();
         assertThat(preview.layout().words())
-                .isEqualTo("cells parted by semicolons, lines ended by CR LF, a byte-order mark first");
+                .isEqualTo("a table with cells parted by semicolons, lines ended by CR LF, a byte-order mark first");
         assertThat(preview.dateForm()).isEqualTo(DateForm.EUROPEAN_POINTS);
         assertThat(preview.toAdd().get("2026-27")).extracting(YearRecords.LogEntry::did)
                 .containsExactly("Beans; counted twice", "-3 degrees outside");
@@ -98,10 +99,10 @@ class LogImportTest {
         Book one = TableBooks.of("{\"hearthrule\": 1, \"students\": [{\"name\": \"Ada Rowe\"}]}");
 
         // when
-        ImportPreview preview = LogImport.preview("t.csv", bytes("tabs.csv"), one, ImportOptions.NONE);
+        ImportPreview<LogEntry> preview = TableBooks.preview("t.csv", bytes("tabs.csv"), one, ImportOptions.NONE);
 
         // then
-        assertThat(preview.layout().words()).isEqualTo("cells parted by tabs");
+        assertThat(preview.layout().words()).isEqualTo("a table with cells parted by tabs");
         assertThat(preview.toAdd().get("2026-27")).extracting(YearRecords.LogEntry::students)
                 .containsExactly(List.of("ada"));
     }
@@ -116,7 +117,7 @@ class LogImportTest {
     @Test
     void twoFormsOfDatesAreRefusedCellByCell() {
         // when
-        ImportPreview preview = preview("two-date-forms.csv", ImportOptions.NONE);
+        ImportPreview<LogEntry> preview = preview("two-date-forms.csv", ImportOptions.NONE);
 
         // then
         assertThat(words(preview)).containsExactly(
@@ -134,7 +135,7 @@ class LogImportTest {
     @Test
     void datesMustFitTheFormThatWasSaid() {
         // when
-        ImportPreview preview = preview("kitchen-table.csv", new ImportOptions(COLUMNS, DateForm.US, null));
+        ImportPreview<LogEntry> preview = preview("kitchen-table.csv", ImportOptions.NONE.withColumns(COLUMNS).withDateForm(DateForm.US));
 
         // then
         assertThat(preview.problems()).hasSize(4).extracting(Problem::code).containsOnly("MIXED-DATES");
@@ -144,7 +145,7 @@ class LogImportTest {
     @Test
     void formThatIsNotClearMustBeSaid() {
         // when
-        ImportPreview preview = preview("ambiguous-dates.csv", ImportOptions.NONE);
+        ImportPreview<LogEntry> preview = preview("ambiguous-dates.csv", ImportOptions.NONE);
 
         // then
         assertThat(words(preview)).containsExactly("ambiguous-dates.csv:3:1: error: [AMBIGUOUS-DATES] found"
@@ -156,8 +157,8 @@ class LogImportTest {
 
     @Test
     void formThatWasSaidSettlesIt() {
-        ImportPreview preview = preview("ambiguous-dates.csv",
-                new ImportOptions(Map.of(), DateForm.EUROPEAN_SLASHES, null));
+        ImportPreview<LogEntry> preview = preview("ambiguous-dates.csv",
+                ImportOptions.NONE.withDateForm(DateForm.EUROPEAN_SLASHES));
 
         assertThat(preview.toAdd().get("2025-26")).extracting(YearRecords.LogEntry::date)
                 .containsExactly(LocalDate.of(2026, 5, 5), LocalDate.of(2026, 1, 9));
@@ -201,9 +202,11 @@ class LogImportTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"504B030414, a spreadsheet or an archive", "255044462D312E37, a PDF", "FFFE64006100, text in UTF-16"})
+    @CsvSource({"255044462D312E37, a PDF", "FFFE64006100, text in UTF-16", "D0CF11E0A1B11AE1, an old spreadsheet (.xls)",
+        "'504B030414', 'a damaged spreadsheet, or an archive that is none'",
+        "3C68746D6C3E3C7461626C653E, 'a web page, whatever its name says'"})
     void fileOfAnotherKindIsNamed(String hex, String found) {
-        ImportPreview preview = LogImport.preview("t.csv", HexFormat.of().parseHex(hex), book,
+        ImportPreview<LogEntry> preview = TableBooks.preview("t.csv", HexFormat.of().parseHex(hex), book,
                 ImportOptions.NONE);
 
         assertThat(preview.problems()).extracting(Problem::found).containsExactly(found);
@@ -222,7 +225,7 @@ class LogImportTest {
         "date,child,notes\\n2026-09-01,ada,a\u202Eb\\n | HIDDEN-CHARACTER"
     })
     void tableThatCannotBeUnderstoodIsRefused(String text, String code) {
-        ImportPreview preview = previewOf(text.replace("\\n", "\n"), ImportOptions.NONE);
+        ImportPreview<LogEntry> preview = previewOf(text.replace("\\n", "\n"), ImportOptions.NONE);
 
         assertThat(preview.problems()).extracting(Problem::code).containsExactly(code);
         assertThat(preview.toAdd()).isEmpty();
@@ -230,9 +233,9 @@ class LogImportTest {
 
     @Test
     void headerThatIsNotThereIsRefusedWithTheNearest() {
-        ImportPreview preview = previewOf("date,child,notes\n2026-09-01,ada,Kite\n",
-                new ImportOptions(Map.of(ImportColumn.DATE, "date", ImportColumn.STUDENTS, "child", ImportColumn.DID,
-                        "note"), DateForm.ISO, null));
+        ImportPreview<LogEntry> preview = previewOf("date,child,notes\n2026-09-01,ada,Kite\n",
+                ImportOptions.NONE.withDateForm(DateForm.ISO).withColumns(Map.of(ImportColumn.DATE, header("date"),
+                        ImportColumn.STUDENTS, header("child"), ImportColumn.DID, header("note"))));
 
         assertThat(preview.problems()).extracting(Problem::code, Problem::perhaps)
                 .containsExactly(tuple("UNKNOWN-COLUMN", "you meant \"notes\""));
@@ -240,9 +243,9 @@ class LogImportTest {
 
     @Test
     void whatWasSaidAboutColumnsIsAllThatIsTaken() {
-        ImportPreview preview = previewOf("date,child,notes\n2026-09-01,ada,Kite\n",
-                new ImportOptions(Map.of(ImportColumn.DATE, "Date", ImportColumn.STUDENTS, "Child"), DateForm.ISO,
-                        null));
+        ImportPreview<LogEntry> preview = previewOf("date,child,notes\n2026-09-01,ada,Kite\n",
+                ImportOptions.NONE.withDateForm(DateForm.ISO).withColumns(Map.of(ImportColumn.DATE, header("Date"),
+                        ImportColumn.STUDENTS, header("Child"))));
 
         assertThat(preview.unused()).containsExactly("notes");
         assertThat(preview.toAdd().get("2026-27")).extracting(YearRecords.LogEntry::did).containsExactly("");
@@ -251,7 +254,7 @@ class LogImportTest {
     @ParameterizedTest
     @ValueSource(strings = {"ada;ben", "Ada & Ben", "\"Ada Rowe, Ben Rowe\"", "ADA;ada;ben"})
     void severalChildrenMayStandInOneCell(String cell) {
-        ImportPreview preview = previewOf("date,child\n2026-09-01," + cell + "\n", ImportOptions.NONE);
+        ImportPreview<LogEntry> preview = previewOf("date,child\n2026-09-01," + cell + "\n", ImportOptions.NONE);
 
         assertThat(preview.toAdd().get("2026-27")).extracting(YearRecords.LogEntry::students)
                 .containsExactly(List.of("ada", "ben"));
@@ -264,8 +267,8 @@ class LogImportTest {
                 + " {\"id\": \"two\", \"name\": \"Sam Park\"}]}");
 
         // when
-        ImportPreview preview = LogImport.preview("t.csv",
-                "date,child\n2026-09-01,Sam\n".getBytes(StandardCharsets.UTF_8), two, ImportOptions.NONE);
+        ImportPreview<LogEntry> preview = TableBooks.preview("t.csv",
+                "date,child\n2026-09-01,Sam\n", two, ImportOptions.NONE);
 
         // then
         assertThat(preview.problems()).extracting(Problem::code).containsExactly("UNKNOWN-STUDENT");
@@ -277,12 +280,16 @@ class LogImportTest {
                 .endsWith("\n2026-09-01,\"adda\"\n           ^");
     }
 
-    private ImportPreview preview(String name, ImportOptions options) {
-        return LogImport.preview(name, bytes(name), book, options);
+    private static ColumnPick header(String text) {
+        return new ColumnPick.Header(text);
     }
 
-    private ImportPreview previewOf(String text, ImportOptions options) {
-        return LogImport.preview("t.csv", text.getBytes(StandardCharsets.UTF_8), book, options);
+    private ImportPreview<LogEntry> preview(String name, ImportOptions options) {
+        return TableBooks.preview(name, bytes(name), book, options);
+    }
+
+    private ImportPreview<LogEntry> previewOf(String text, ImportOptions options) {
+        return TableBooks.preview("t.csv", text, book, options);
     }
 
     private static byte[] bytes(String name) {
@@ -299,7 +306,7 @@ class LogImportTest {
                 null, null, null, null);
     }
 
-    private static List<String> words(ImportPreview preview) {
+    private static List<String> words(ImportPreview<LogEntry> preview) {
         return preview.problems().stream().map(problem -> problem.toText().lines().findFirst().orElseThrow())
                 .collect(Collectors.toList());
     }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -17,11 +16,12 @@ import org.hearthrule.records.BookWriter;
 import org.hearthrule.records.ChangedMeanwhileException;
 import org.hearthrule.records.Snapshot;
 import org.hearthrule.records.YearRecords;
+import org.hearthrule.records.YearRecords.LogEntry;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class LogImportApplyTest {
+class TableImportApplyTest {
 
     private static final String TWO_YEARS =
             "date,minutes,child,notes\n2026-09-01,30,ada,Kite\n2027-09-01,30,ada,Kite\n";
@@ -42,10 +42,10 @@ class LogImportApplyTest {
     void entriesOfFourHundredRowsAreAddedAndReadAgain() throws Exception {
         // given
         Snapshot before = read();
-        ImportPreview preview = preview(rows(400), before.book());
+        ImportPreview<LogEntry> preview = preview(rows(400), before.book());
 
         // when
-        Snapshot after = writer.write(before, LogImport.apply(preview.accept()));
+        Snapshot after = writer.write(before, TableImport.apply(preview.accept()));
 
         // then
         assertThat(preview.count()).isEqualTo(400);
@@ -55,7 +55,7 @@ class LogImportApplyTest {
 
     @Test
     void bookThePreviewWasMadeForStaysAsItIs() throws Exception {
-        Book after = LogImport.apply(preview(TWO_YEARS, book).accept());
+        Book after = TableImport.apply(preview(TWO_YEARS, book).accept());
 
         assertThat(book.years()).isEmpty();
         assertThat(after.years()).containsOnlyKeys("2026-27", "2027-28");
@@ -64,26 +64,26 @@ class LogImportApplyTest {
     @Test
     void sameTableTwiceAddsNothing() throws Exception {
         // given
-        Book once = LogImport.apply(preview(rows(400), book).accept());
+        Book once = TableImport.apply(preview(rows(400), book).accept());
 
         // when
-        ImportPreview again = preview(rows(400), once);
+        ImportPreview<LogEntry> again = preview(rows(400), once);
 
         // then
         assertThat(again.count()).isZero();
-        assertThat(again.skipped()).hasSize(400).allMatch(skipped -> skipped.because().contains("already in the book"));
-        assertThat(LogImport.apply(again.accept())).isEqualTo(once);
+        assertThat(again.skipped()).hasSize(400).allMatch(row -> row.skipped().contains("already in the book"));
+        assertThat(TableImport.apply(again.accept())).isEqualTo(once);
     }
 
     @Test
     void sameRowTwiceComesInOnce() {
         // when
-        ImportPreview preview = preview("date,minutes,child,notes\n2026-09-01,30,Ada & Ben,Kite\n"
+        ImportPreview<LogEntry> preview = preview("date,minutes,child,notes\n2026-09-01,30,Ada & Ben,Kite\n"
                 + "2026-09-01,0:30,ben;ada,\"Kite  \"\n2026-09-01,31,ada;ben,Kite\n2026-09-01,30,ada,Kite\n", book);
 
         // then
         assertThat(preview.count()).isEqualTo(3);
-        assertThat(preview.skipped()).extracting(ImportPreview.Skipped::because).containsExactly("the same as line 2");
+        assertThat(preview.skipped()).extracting(ImportPreview.Row::skipped).containsExactly("the same as line 2");
         assertThat(preview.skipped().get(0).place()).hasToString("log.csv:3:1");
     }
 
@@ -91,7 +91,7 @@ class LogImportApplyTest {
     void newIdsDoNotMeetOldOnes() throws Exception {
         Book before = TableBooks.withEntry(book, "log-2", LocalDate.of(2026, 9, 10));
 
-        Book after = LogImport.apply(preview(TWO_YEARS, before).accept());
+        Book after = TableImport.apply(preview(TWO_YEARS, before).accept());
 
         assertThat(after.years().get("2026-27").log()).extracting(YearRecords.LogEntry::id)
                 .containsExactly("log-3", "log-2");
@@ -102,7 +102,7 @@ class LogImportApplyTest {
         Book before = TableBooks.withEntry(TableBooks.withEntry(book, "later", LocalDate.of(2026, 9, 10)), "earlier",
                 LocalDate.of(2026, 9, 5));
 
-        Book after = LogImport.apply(preview(TWO_YEARS, before).accept());
+        Book after = TableImport.apply(preview(TWO_YEARS, before).accept());
 
         assertThat(after.years().get("2026-27").log()).extracting(YearRecords.LogEntry::id)
                 .containsExactly("later", "earlier", "log-3");
@@ -112,7 +112,7 @@ class LogImportApplyTest {
     void bookThatChangedSinceThePreviewIsLeftAlone() throws Exception {
         // given
         Snapshot before = read();
-        Book after = LogImport.apply(preview(TWO_YEARS, before.book()).accept());
+        Book after = TableImport.apply(preview(TWO_YEARS, before.book()).accept());
         Files.writeString(folder.resolve("2027-28.json"), "{\"hearthrule\": 1, \"year\": \"2027-28\"}");
 
         // then
@@ -122,21 +122,21 @@ class LogImportApplyTest {
 
     @Test
     void guessNobodyAgreedToIsNotApplied() {
-        ImportPreview preview = preview(TWO_YEARS, book);
+        ImportPreview<LogEntry> preview = preview(TWO_YEARS, book);
 
-        assertThatThrownBy(() -> LogImport.apply(preview)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> TableImport.apply(preview)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
     void tableWithAnErrorIsNotApplied() {
-        ImportPreview preview = preview(TWO_YEARS + "2026-09-31,30,ada,Kite\n", book).accept();
+        ImportPreview<LogEntry> preview = preview(TWO_YEARS + "2026-09-31,30,ada,Kite\n", book).accept();
 
-        assertThatThrownBy(() -> LogImport.apply(preview)).isInstanceOf(BadInputException.class)
+        assertThatThrownBy(() -> TableImport.apply(preview)).isInstanceOf(BadInputException.class)
                 .hasMessageContaining("log.csv:4:1");
     }
 
-    private static ImportPreview preview(String table, Book book) {
-        return LogImport.preview("log.csv", table.getBytes(StandardCharsets.UTF_8), book, ImportOptions.NONE);
+    private static ImportPreview<LogEntry> preview(String table, Book book) {
+        return TableBooks.preview("log.csv", table, book, ImportOptions.NONE);
     }
 
     private Snapshot read() {

@@ -1,0 +1,124 @@
+package org.hearthrule.tables;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.hearthrule.input.Phrases;
+import org.hearthrule.input.Problems;
+
+/**
+ * Reads names in cells, of children or of subjects: those the book knows, those somebody explained, and for the others
+ * what was most likely meant.
+ */
+final class CellNames {
+
+    private final Vocabulary vocabulary;
+    private final Map<String, List<String>> said;
+    private final Map<String, Use> uses = new LinkedHashMap<>();
+
+    CellNames(Vocabulary vocabulary, Map<String, List<String>> said) {
+        this.vocabulary = vocabulary;
+        this.said = said;
+    }
+
+    /** What names there are, and how a table writes several of them in one cell. */
+    interface Vocabulary {
+
+        /** Returns the id of a name. */
+        Optional<String> find(String name);
+
+        /** Returns what a name was most likely meant to be, by name or id. */
+        Optional<String> nearest(String name);
+
+        /** The code of the problem that a name is not known. */
+        String code();
+
+        /** What is expected instead, as a phrase. */
+        String expected();
+
+        /** The signs between two names, as a pattern. */
+        String between();
+
+        /** Signs that somebody else may write between two names, as a pattern. */
+        String perhapsBetween();
+
+        /** The sign to write between two names. */
+        String sign();
+    }
+
+    /** Returns the ids of the names in a cell, each once. */
+    List<String> read(Cell cell, Problems problems) {
+        Optional<List<String>> whole = find(cell.text());
+        if (whole.isPresent()) {
+            use(cell.text()).ids = whole.get();
+            return whole.get();
+        }
+        Set<String> ids = new LinkedHashSet<>();
+        for (String part : CellList.split(cell.text(), vocabulary.between())) {
+            Optional<List<String>> found = find(part);
+            Use use = use(part);
+            if (found.isPresent()) {
+                use.ids = found.get();
+                ids.addAll(found.get());
+            } else {
+                unknown(cell, use, problems);
+            }
+        }
+        return List.copyOf(ids);
+    }
+
+    private Optional<List<String>> find(String name) {
+        List<String> ids = said.get(ImportOptions.plain(name));
+        return ids != null ? Optional.of(ids) : vocabulary.find(name).map(List::of);
+    }
+
+    private Use use(String name) {
+        Use use = uses.computeIfAbsent(ImportOptions.plain(name), key -> new Use(name));
+        use.rows++;
+        return use;
+    }
+
+    private void unknown(Cell cell, Use use, Problems problems) {
+        if (use.perhaps == null) {
+            guess(use);
+        }
+        problems.error(cell.place(), vocabulary.code(), Phrases.quoted(use.written), vocabulary.expected(),
+                use.advice);
+    }
+
+    private void guess(Use use) {
+        List<String> joined = CellList.split(use.written, vocabulary.perhapsBetween());
+        if (joined.size() > 1 && joined.stream().allMatch(one -> find(one).isPresent())) {
+            use.perhaps = joined.stream().flatMap(one -> find(one).orElseThrow().stream()).distinct().toList();
+            use.advice = "write " + Phrases.quoted(String.join(vocabulary.sign(), joined));
+            return;
+        }
+        Optional<String> near = vocabulary.nearest(use.written);
+        use.perhaps = near.flatMap(vocabulary::find).map(List::of).orElse(List.of());
+        use.advice = near.map(name -> "you meant " + Phrases.quoted(name)).orElse(null);
+    }
+
+    /** Returns every name that was read, in the order of the table. */
+    List<NameUse> uses() {
+        List<NameUse> all = new ArrayList<>(uses.size());
+        uses.values().forEach(use -> all.add(new NameUse(use.written, use.rows, use.ids != null,
+                use.ids == null ? List.of() : use.ids, use.perhaps == null ? List.of() : use.perhaps)));
+        return List.copyOf(all);
+    }
+
+    private static final class Use {
+        private final String written;
+        private int rows;
+        private List<String> ids;
+        private List<String> perhaps;
+        private String advice;
+
+        Use(String written) {
+            this.written = written;
+        }
+    }
+}

@@ -1,0 +1,55 @@
+package org.hearthrule.tables;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.hearthrule.records.YearRecords;
+import org.hearthrule.records.YearRecords.LogEntry;
+import org.hearthrule.records.YearRecords.Reading;
+
+/**
+ * A list of the record book that a table can be taken over into. A further list needs its columns, its record and what
+ * makes two of its records the same; all else is shared.
+ */
+public abstract sealed class ListKind<T> permits LogKind, ReadingKind {
+
+    /** What was done on each day. */
+    public static final ListKind<LogEntry> LOG = new LogKind();
+
+    /** Books and other readings. */
+    public static final ListKind<Reading> READINGS = new ReadingKind();
+
+    /** @return the columns that are looked for, in the order in which they are asked about */
+    public abstract List<ImportColumn> columns();
+
+    /** @return the column without which there is no record */
+    public abstract ImportColumn required();
+
+    /** Returns those columns that hold days. */
+    abstract List<ImportColumn> days();
+
+    /** Returns the record of a row, without an id; what is wrong is recorded, and missing in the record. */
+    abstract T read(RowReader row);
+
+    /** Returns what makes two records the same. */
+    abstract Object key(T record);
+
+    /** Returns the day by which a record belongs to a school year, or null. */
+    abstract LocalDate day(T record);
+
+    /** Returns the list of a year. */
+    abstract List<T> of(YearRecords year);
+
+    abstract YearRecords with(YearRecords year, List<T> records);
+
+    abstract String id(T record);
+
+    abstract T withId(T record, String id);
+
+    /** Returns how ids begin that are made. */
+    abstract String idStart();
+
+    /** Returns words without the accidents of spacing. */
+    static String words(String text) {
+        return text.strip().replaceAll("\\s+", " ");
+    }
+}
