@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -278,6 +279,167 @@ class TableImportTest {
     void excerptShowsTheRow() {
         assertThat(previewOf("date,child\n2026-09-01,\"adda\"\n", ImportOptions.NONE).problems().get(0).toText())
                 .endsWith("\n2026-09-01,\"adda\"\n           ^");
+    }
+
+    @Test
+    void rowsThatNameNoChildAreAboutThoseWhoWereChosen() {
+        ImportPreview<LogEntry> preview = previewOf("date,child\n2026-09-01,\n2026-09-02,Ben\n",
+                ImportOptions.NONE.withStudents(List.of("ada", "ben")));
+
+        assertThat(preview.toAdd().get("2026-27")).extracting(LogEntry::students)
+                .containsExactly(List.of("ada", "ben"), List.of("ben"));
+    }
+
+    @Test
+    void columnOfChildrenIsNotNeededWhereTheyWereChosen() {
+        ImportPreview<LogEntry> preview = previewOf("date,notes\n2026-09-01,Kite\n",
+                ImportOptions.NONE.withStudents(List.of("ben")));
+
+        assertThat(preview.toAdd().get("2026-27")).extracting(LogEntry::students).containsExactly(List.of("ben"));
+    }
+
+    @Test
+    void namesOfSubjectsMayBeExplainedForTheWholeTable() {
+        ImportPreview<LogEntry> preview = previewOf("date,child,subject\n2026-09-01,ada,Math; Recess\n2026-09-02,ada,MATH\n",
+                ImportOptions.NONE.withSubjects(Map.of("math", List.of("arithmetic"), " Recess ", List.of())));
+
+        assertThat(preview.problems()).isEmpty();
+        assertThat(preview.toAdd().get("2026-27")).extracting(LogEntry::subjects)
+                .containsExactly(List.of("arithmetic"), List.of("arithmetic"));
+    }
+
+    @Test
+    void namesOfChildrenMayBeExplainedToo() {
+        ImportPreview<LogEntry> preview = previewOf("date,child\n2026-09-01,both\n",
+                ImportOptions.NONE.withChildren(Map.of("Both", List.of("ada", "ben"))));
+
+        assertThat(preview.toAdd().get("2026-27")).extracting(LogEntry::students).containsExactly(List.of("ada", "ben"));
+    }
+
+    /** What a form with a choice for each name needs. */
+    @Test
+    void everyNameIsListedWithWhatItStandsForOrPerhapsDoes() {
+        ImportPreview<LogEntry> preview = previewOf("date,child,subject\n2026-09-01,Ada,maths\n2026-09-02,Aida,Maths\n"
+                + "2026-09-03,ada and ben,xylophone repair; Reading\n", ImportOptions.NONE);
+
+        assertThat(preview.students()).containsExactly(new NameUse("Ada", 1, true, List.of("ada"), List.of()),
+                new NameUse("Aida", 1, false, List.of(), List.of("ada")),
+                new NameUse("ada and ben", 1, false, List.of(), List.of("ada", "ben")));
+        assertThat(preview.subjects()).containsExactly(new NameUse("maths", 2, false, List.of(), List.of("mathematics")),
+                new NameUse("xylophone repair", 1, false, List.of(), List.of()),
+                new NameUse("Reading", 1, true, List.of("reading"), List.of()));
+    }
+
+    @Test
+    void nameThatIsNotKnownIsToldOnce() {
+        ImportPreview<LogEntry> preview = previewOf("date,child,subject\n2026-09-01,ada,maths\n2026-09-02,ada,maths\n"
+                + "2026-09-03,ada,maths\n", ImportOptions.NONE);
+
+        assertThat(preview.problems()).extracting(Problem::found, problem -> problem.place().line())
+                .containsExactly(tuple("\"maths\", here and in 2 more places", 2));
+        assertThat(preview.wrong()).hasSize(3);
+    }
+
+    @Test
+    void oneWrongDateStopsAllAndTheOthersAreStillUnderstood() {
+        // when
+        ImportPreview<LogEntry> preview = previewOf("date,child\n9/1/2026,ada\n9/13/2026,ada\n2/30/2026,ada\n",
+                ImportOptions.NONE);
+
+        // then
+        assertThat(preview.dateForm()).isEqualTo(DateForm.US);
+        assertThat(preview.dateFormGuessed()).isTrue();
+        assertThat(preview.dateFormsThatFit()).isEmpty();
+        assertThat(preview.hasErrors()).isTrue();
+        assertThat(preview.toAdd()).isEmpty();
+        assertThat(preview.count()).isEqualTo(2);
+        assertThat(preview.rows()).extracting(row -> row.record().date()).containsExactly(LocalDate.of(2026, 9, 1),
+                LocalDate.of(2026, 9, 13), null);
+        assertThat(preview.wrong()).extracting(row -> row.problems().get(0).code()).containsExactly("WRONG-DATE");
+    }
+
+    @Test
+    void wrongRowsAreLeftOutWhereSomebodySaidSo() {
+        // when
+        ImportPreview<LogEntry> preview = previewOf("date,child\n9/1/2026,ada\n9/13/2026,ada\n2/30/2026,ada\n",
+                ImportOptions.NONE.withLeaveOut(true));
+
+        // then
+        assertThat(preview.hasErrors()).isFalse();
+        assertThat(preview.problems()).extracting(Problem::code).containsExactly("WRONG-DATE");
+        assertThat(preview.toAdd().get("2026-27")).hasSize(2);
+    }
+
+    /** With the form of the dates not clear, "wrong rows" would be all rows, or the wrong half of them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"two-date-forms.csv", "ambiguous-dates.csv"})
+    void unclearDatesStopAllEvenThen(String name) {
+        ImportPreview<LogEntry> preview = preview(name, ImportOptions.NONE.withLeaveOut(true));
+
+        assertThat(preview.hasErrors()).isTrue();
+        assertThat(preview.toAdd()).isEmpty();
+    }
+
+    @Test
+    void columnMayBePickedByItsPosition() {
+        ImportPreview<LogEntry> preview = previewOf("date,child,child\n2026-09-01,ada,ben\n", ImportOptions.NONE.withColumns(
+                Map.of(ImportColumn.DATE, new ColumnPick.Position(0), ImportColumn.STUDENTS, new ColumnPick.Position(2))));
+
+        assertThat(preview.toAdd().get("2026-27")).extracting(LogEntry::students).containsExactly(List.of("ben"));
+        assertThat(preview.columns()).containsOnly(entry(ImportColumn.DATE, 0), entry(ImportColumn.STUDENTS, 2));
+    }
+
+    @Test
+    void positionThatIsNotThereIsRefused() {
+        ImportPreview<LogEntry> preview = previewOf("date,child\n2026-09-01,ada\n", ImportOptions.NONE.withColumns(
+                Map.of(ImportColumn.DATE, new ColumnPick.Position(0), ImportColumn.STUDENTS, new ColumnPick.Position(7))));
+
+        assertThat(preview.problems()).extracting(Problem::code).containsExactly("UNKNOWN-COLUMN");
+    }
+
+    @Test
+    void rowsAreShownAsReadAndAsUnderstood() {
+        ImportPreview.Row<LogEntry> row = previewOf("date,child,notes,weather\n2026-09-01,Ada,,sunny\n", ImportOptions.NONE)
+                .rows().get(0);
+
+        assertThat(row.cells()).containsExactly("2026-09-01", "Ada", "", "sunny");
+        assertThat(row.record().students()).containsExactly("ada");
+        assertThat(row.place()).hasToString("t.csv:2:1");
+        assertThat(row.isNew()).isTrue();
+    }
+
+    @Test
+    void whoKeptTheLogAndWhenItWasWrittenAreTakenWhereAColumnSaysSo() {
+        // given
+        Book book = TableBooks.of(TableBooks.FAMILY.replace("]}", "], \"persons\": [{\"id\": \"eva\", \"name\": \"Eva Rowe\","
+                + " \"roles\": [\"parent\"]}]}"));
+
+        // when
+        ImportPreview<LogEntry> preview = TableBooks.preview("t.csv", "date,child,core,kept by,written\n"
+                + "2026-09-01,ada,yes,Eva Rowe,2026-09-01 20:15\n2026-09-02,ada,,eva,\n2026-09-03,ada,perhaps,Evy Rowe,at night\n",
+                book, ImportOptions.NONE.withLeaveOut(true));
+
+        // then
+        assertThat(preview.toAdd().get("2026-27")).extracting(LogEntry::core, LogEntry::by, LogEntry::written)
+                .containsExactly(tuple(true, "eva", LocalDateTime.of(2026, 9, 1, 20, 15)), tuple(null, "eva", null));
+        assertThat(preview.problems()).extracting(Problem::code)
+                .containsExactly("NOT-YES-OR-NO", "UNKNOWN-PERSON", "WRONG-TIME");
+    }
+
+    /** A text that was guarded against being run as a formula is itself again. */
+    @ParameterizedTest
+    @CsvSource(quoteCharacter = '|', value = {"'=1+1, =1+1", "'@home, @home", "'quoted', 'quoted'", "''-5, '-5"})
+    void guardOfAFormulaIsTakenAway(String written, String text) {
+        ImportPreview<LogEntry> preview = previewOf("date,child,notes\n2026-09-01,ada," + written + "\n", ImportOptions.NONE);
+
+        assertThat(preview.toAdd().get("2026-27")).extracting(LogEntry::did).containsExactly(text);
+    }
+
+    @Test
+    void noBreakSpacesAroundNamesDoNotCount() {
+        ImportPreview<LogEntry> preview = previewOf("date,child\n2026-09-01,\u00A0Ada\u00A0\n", ImportOptions.NONE);
+
+        assertThat(preview.toAdd().get("2026-27")).extracting(LogEntry::students).containsExactly(List.of("ada"));
     }
 
     private static ColumnPick header(String text) {
