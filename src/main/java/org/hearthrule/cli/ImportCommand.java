@@ -20,6 +20,7 @@ import org.hearthrule.records.Book;
 import org.hearthrule.records.BookReader;
 import org.hearthrule.records.BookWriter;
 import org.hearthrule.records.Snapshot;
+import org.hearthrule.records.YearRecord;
 import org.hearthrule.rules.BookPlacements;
 import org.hearthrule.tables.ImportOptions;
 import org.hearthrule.tables.ImportPreview;
@@ -30,7 +31,7 @@ import org.hearthrule.terms.Wording;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code import log FILE BOOK} and its like: a list kept in a spreadsheet. Shows what it would do, asks, then writes. */
-final class ImportCommand<T> implements Command {
+final class ImportCommand<T extends YearRecord> implements Command {
 
     private final ListKind<T> kind;
 

@@ -38,7 +38,7 @@ public enum RecordKind {
     }
 
     /** @return the start of ids made for it, for example {@code log} */
-    String stem() {
+    public String stem() {
         return stem;
     }
 
@@ -48,7 +48,7 @@ public enum RecordKind {
     }
 
     /** @return the year with another list of this kind */
-    YearRecords replaced(YearRecords year, List<? extends YearRecord> records) {
+    public YearRecords replaced(YearRecords year, List<? extends YearRecord> records) {
         return new YearRecords(year.label(), year.grades(), year.calendar(), year.choices(),
                 pick(LOG, YearRecords.LogEntry.class, year, records), pick(READINGS, YearRecords.Reading.class, year, records),
                 pick(SAMPLES, YearRecords.Sample.class, year, records), pick(TESTS, YearRecords.TestTaken.class, year, records),

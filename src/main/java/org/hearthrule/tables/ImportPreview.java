@@ -8,6 +8,7 @@ import java.util.SortedMap;
 import org.hearthrule.input.Place;
 import org.hearthrule.input.Problem;
 import org.hearthrule.records.Book;
+import org.hearthrule.records.YearRecord;
 
 /**
  * What taking over a table would do. Nothing is written yet.
@@ -29,7 +30,7 @@ import org.hearthrule.records.Book;
  * @param problems       everything wrong with the table, what is wrong in many rows only once
  * @param hasErrors      true when nothing can be added: the table must be mended, or more be said about it
  */
-public record ImportPreview<T>(Book before, ListKind<T> kind, List<TableSheet> sheets, Layout layout,
+public record ImportPreview<T extends YearRecord>(Book before, ListKind<T> kind, List<TableSheet> sheets, Layout layout,
                                List<String> headers, Map<ImportColumn, Integer> columns, boolean columnsGuessed,
                                DateForm dateForm, List<DateForm> dateFormsThatFit, boolean dateFormGuessed,
                                List<Row<T>> rows, SortedMap<String, List<T>> toAdd, List<NameUse> students,

@@ -1,7 +1,9 @@
 package org.hearthrule.tables;
 
-import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import org.hearthrule.records.RecordKind;
+import org.hearthrule.records.YearRecord;
 import org.hearthrule.records.YearRecords;
 import org.hearthrule.records.YearRecords.LogEntry;
 import org.hearthrule.records.YearRecords.Reading;
@@ -10,7 +12,7 @@ import org.hearthrule.records.YearRecords.Reading;
  * A list of the record book that a table can be taken over into. A further list needs its columns, its record and what
  * makes two of its records the same; all else is shared.
  */
-public abstract sealed class ListKind<T> permits LogKind, ReadingKind {
+public abstract sealed class ListKind<T extends YearRecord> permits LogKind, ReadingKind {
 
     /** What was done on each day. */
     public static final ListKind<LogEntry> LOG = new LogKind();
@@ -33,20 +35,19 @@ public abstract sealed class ListKind<T> permits LogKind, ReadingKind {
     /** Returns what makes two records the same. */
     abstract Object key(T record);
 
-    /** Returns the day by which a record belongs to a school year, or null. */
-    abstract LocalDate day(T record);
+    /** Returns the list of a year's file. */
+    abstract RecordKind list();
 
-    /** Returns the list of a year. */
-    abstract List<T> of(YearRecords year);
+    /** Returns the records of this list in a year. */
+    List<T> in(YearRecords year) {
+        List<T> records = new ArrayList<>();
+        list().in(year).forEach(record -> records.add(type().cast(record)));
+        return records;
+    }
 
-    abstract YearRecords with(YearRecords year, List<T> records);
-
-    abstract String id(T record);
+    abstract Class<T> type();
 
     abstract T withId(T record, String id);
-
-    /** Returns how ids begin that are made. */
-    abstract String idStart();
 
     /** Returns words without the accidents of spacing. */
     static String words(String text) {

@@ -3,7 +3,7 @@ package org.hearthrule.tables;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
-import org.hearthrule.records.YearRecords;
+import org.hearthrule.records.RecordKind;
 import org.hearthrule.records.YearRecords.LogEntry;
 
 /** The log. When an entry was written is taken over where a column says it, never guessed. */
@@ -42,34 +42,19 @@ final class LogKind extends ListKind<LogEntry> {
     }
 
     @Override
-    LocalDate day(LogEntry entry) {
-        return entry.date();
+    RecordKind list() {
+        return RecordKind.LOG;
     }
 
     @Override
-    List<LogEntry> of(YearRecords year) {
-        return year.log();
-    }
-
-    @Override
-    YearRecords with(YearRecords year, List<LogEntry> records) {
-        return year.withLog(records);
-    }
-
-    @Override
-    String id(LogEntry entry) {
-        return entry.id();
+    Class<LogEntry> type() {
+        return LogEntry.class;
     }
 
     @Override
     LogEntry withId(LogEntry entry, String id) {
         return new LogEntry(id, entry.date(), entry.minutes(), entry.students(), entry.subjects(), entry.did(),
                 entry.materials(), entry.place(), entry.core(), entry.by(), entry.written());
-    }
-
-    @Override
-    String idStart() {
-        return "log-";
     }
 
     private record Key(LocalDate date, Set<String> students, int minutes, String words) { }

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import org.hearthrule.records.YearRecords;
+import org.hearthrule.records.RecordKind;
 import org.hearthrule.records.YearRecords.Reading;
 
 /** Readings. One that was not finished belongs to the year in which it was begun. */
@@ -47,36 +47,19 @@ final class ReadingKind extends ListKind<Reading> {
     }
 
     @Override
-    LocalDate day(Reading reading) {
-        return reading.finished() == null ? reading.started() : reading.finished();
+    RecordKind list() {
+        return RecordKind.READINGS;
     }
 
     @Override
-    List<Reading> of(YearRecords year) {
-        return year.readings();
-    }
-
-    @Override
-    YearRecords with(YearRecords year, List<Reading> records) {
-        return new YearRecords(year.label(), year.grades(), year.calendar(), year.choices(), year.log(),
-                List.copyOf(records), year.samples(), year.tests(), year.evaluations(), year.filings(), year.requests(),
-                year.health(), year.documents(), year.visits());
-    }
-
-    @Override
-    String id(Reading reading) {
-        return reading.id();
+    Class<Reading> type() {
+        return Reading.class;
     }
 
     @Override
     Reading withId(Reading reading, String id) {
         return new Reading(id, reading.students(), reading.title(), reading.author(), reading.started(),
                 reading.finished(), reading.subjects(), reading.idea());
-    }
-
-    @Override
-    String idStart() {
-        return "reading-";
     }
 
     private record Key(String title, String author, Set<String> students, LocalDate started, LocalDate finished) { }

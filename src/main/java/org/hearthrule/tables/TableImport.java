@@ -16,7 +16,9 @@ import org.hearthrule.input.BadInputException;
 import org.hearthrule.input.Problem;
 import org.hearthrule.input.Problems;
 import org.hearthrule.records.Book;
-import org.hearthrule.records.YearLabel;
+import org.hearthrule.records.BookEdits;
+import org.hearthrule.records.RecordKind;
+import org.hearthrule.records.YearRecord;
 import org.hearthrule.records.YearRecords;
 
 /**
@@ -27,7 +29,7 @@ import org.hearthrule.records.YearRecords;
  * <p>Nothing comes in twice: a row that says the same as a record of the book, or as a row above it, is skipped and
  * listed.
  */
-public final class TableImport<T> {
+public final class TableImport<T extends YearRecord> {
 
     private static final Set<String> TOLD_ONCE = Set.of("UNKNOWN-STUDENT", "UNKNOWN-SUBJECT", "UNKNOWN-PERSON");
 
@@ -58,7 +60,7 @@ public final class TableImport<T> {
      * @param options what was said about the table
      * @return the preview, with every problem of the table
      */
-    public static <T> ImportPreview<T> preview(TableFile file, ListKind<T> kind, Book before, ImportOptions options) {
+    public static <T extends YearRecord> ImportPreview<T> preview(TableFile file, ListKind<T> kind, Book before, ImportOptions options) {
         TableImport<T> taking = new TableImport<>(file, kind, before, options);
         return file.table().map(taking::preview).orElseGet(taking::nothing);
     }
@@ -72,7 +74,7 @@ public final class TableImport<T> {
      * @throws BadInputException        when nothing can be added
      * @throws IllegalArgumentException when something was guessed and nobody agreed to it
      */
-    public static <T> Book apply(ImportPreview<T> preview) throws BadInputException {
+    public static <T extends YearRecord> Book apply(ImportPreview<T> preview) throws BadInputException {
         if (preview.hasErrors()) {
             throw new BadInputException(preview.problems());
         }
@@ -80,24 +82,22 @@ public final class TableImport<T> {
             throw new IllegalArgumentException("nobody agreed to what was guessed");
         }
         Book book = preview.before();
-        ListKind<T> kind = preview.kind();
-        TreeMap<String, YearRecords> years = new TreeMap<>(book.years());
-        preview.toAdd().forEach((label, records) -> {
-            YearRecords year = years.getOrDefault(label, YearRecords.empty(label));
-            years.put(label, kind.with(year, joined(kind, kind.of(year), records)));
-        });
-        return new Book(book.folder(), book.familyName(), book.students(), book.persons(), book.placements(),
-                book.events(), book.facts(), book.answers(), years);
+        RecordKind list = preview.kind().list();
+        for (Map.Entry<String, List<T>> records : preview.toAdd().entrySet()) {
+            book = BookEdits.inYear(book, records.getKey(),
+                    year -> list.replaced(year, joined(list.in(year), records.getValue())));
+        }
+        return book;
     }
 
     /** A list in the order of its days stays so; any other order is the parent's own, and new records come last. */
-    private static <T> List<T> joined(ListKind<T> kind, List<T> list, List<T> records) {
-        List<T> all = new ArrayList<>(list);
+    private static List<YearRecord> joined(List<? extends YearRecord> list, List<? extends YearRecord> records) {
+        List<YearRecord> all = new ArrayList<>(list);
         all.addAll(records);
-        if (all.stream().anyMatch(record -> kind.day(record) == null)) {
+        if (all.stream().anyMatch(record -> record.day() == null)) {
             return all;
         }
-        Comparator<T> byDay = Comparator.comparing(kind::day);
+        Comparator<YearRecord> byDay = Comparator.comparing(YearRecord::day);
         boolean inOrder = true;
         for (int i = 1; i < list.size(); i++) {
             inOrder &= byDay.compare(list.get(i - 1), list.get(i)) <= 0;
@@ -119,8 +119,8 @@ public final class TableImport<T> {
         ImportDates dates = new ImportDates(dateCells(table, mapping), options.dateForm(), problems);
         RowReader reader = new RowReader(before, mapping, dates, options);
         boolean blocked = problems.hasErrors() || dates.isUnclear();
-        before.years().forEach((label, year) -> kind.of(year).forEach(record ->
-                known.putIfAbsent(kind.key(record), "already in the book as " + kind.id(record))));
+        before.years().forEach((label, year) -> kind.in(year).forEach(record ->
+                known.putIfAbsent(kind.key(record), "already in the book as " + record.id())));
         SortedMap<String, List<T>> toAdd = new TreeMap<>();
         List<ImportPreview.Row<T>> rows = new ArrayList<>(table.rows().size());
         for (Table.Row row : table.rows()) {
@@ -155,7 +155,7 @@ public final class TableImport<T> {
         reader.next(row, ofRow);
         checkLength(row, table, ofRow);
         T record = kind.read(reader);
-        String label = kind.day(record) == null ? options.year() : YearLabel.of(kind.day(record)).toString();
+        String label = BookEdits.label(record.day(), options.year());
         if (label == null && toAdd != null && ofRow.isEmpty()) {
             ofRow.error(row.place(), "MISSING-DAY", "neither a day nor a school year", "one of the two", null);
         }
@@ -188,11 +188,11 @@ public final class TableImport<T> {
     private String newId(String label) {
         YearRecords year = before.years().get(label);
         Set<String> taken = ids.computeIfAbsent(label, key -> new HashSet<>(year == null ? Set.of() : year.ids()));
-        int number = lastNumber.getOrDefault(label, year == null ? 0 : kind.of(year).size());
+        int number = lastNumber.getOrDefault(label, year == null ? 0 : kind.in(year).size());
         String id;
         do {
             number++;
-            id = kind.idStart() + number;
+            id = kind.list().stem() + "-" + number;
         } while (!taken.add(id));
         lastNumber.put(label, number);
         return id;
