@@ -2,7 +2,6 @@ package org.hearthrule.records;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.input.Nearest;
