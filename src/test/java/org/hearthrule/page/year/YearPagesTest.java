@@ -102,8 +102,18 @@ class YearPagesTest {
     void oneChildIsKeptWhenTheYearIsTurned() throws Exception {
         String page = get("/year/2025-26?child=wren").body();
 
-        assertThat(page).contains("href=\"/year/2024-25?child=wren\"", "href=\"/checklist?child=wren\"",
+        assertThat(page).contains("href=\"/year/2024-25?child=wren\"", "href=\"/checklist?child=wren#",
                 "href=\"/log?day=2026-05-14&amp;child=wren\"", "171 of 180 days").doesNotContain("165 of 180 days");
+    }
+
+    @Test
+    void whatIsDueAndWhatIsMissingLeadToTheirReasons() throws Exception {
+        String page = get("/year?child=wren").body();
+        String minimum = found("href=\"(/line\\?id=[^\"]*time[^\"]*)\">Why, and where", page);
+        String due = found("href=\"(/line\\?id=[^\"]*)\">Evaluator", page);
+
+        assertThat(get(minimum).body()).contains("171");
+        assertThat(get(due).statusCode()).isEqualTo(200);
     }
 
     @Test
