@@ -19,9 +19,11 @@ import org.hearthrule.page.keeping.CalendarPages;
 import org.hearthrule.page.keeping.CopiesPages;
 import org.hearthrule.page.law.ComparePages;
 import org.hearthrule.page.law.LawPages;
-import org.hearthrule.page.papers.AnswerPages;
-import org.hearthrule.page.papers.RecordPages;
 import org.hearthrule.page.readiness.ReadinessPages;
+import org.hearthrule.page.records.AnswerPages;
+import org.hearthrule.page.records.FilePages;
+import org.hearthrule.page.records.PhotoPages;
+import org.hearthrule.page.records.RecordPages;
 import org.hearthrule.page.welcome.WelcomePages;
 import org.hearthrule.page.year.YearPages;
 
@@ -56,6 +58,8 @@ public final class PageServer implements AutoCloseable {
         features.add(new YearPages());
         features.add(new CopiesPages());
         features.add(new CalendarPages());
+        features.add(new PhotoPages());
+        features.add(new FilePages());
         features.addAll(RecordPages.all());
         features.addAll(List.of(new ReadinessPages(), new LawPages(), new ComparePages()));
         return features;

@@ -108,7 +108,17 @@ final class YearLists {
         boolean open = finished == null;
         YearReader.warnOutside(item, open ? "started" : "finished", open ? started : finished, label);
         return new YearRecords.Reading(id, same(item.atLeastOneStudent("students")), item.text("title"),
-                item.textOrNull("author"), started, finished, same(item.subjects("subjects")), item.textOrNull("idea"));
+                item.textOrNull("author"), started, finished, same(item.subjects("subjects")), item.textOrNull("idea"),
+                isbn(item));
+    }
+
+    private static String isbn(Item item) {
+        String typed = item.textOrNull("isbn");
+        String wrong = typed == null ? null : Isbn.complaint(typed);
+        if (wrong != null) {
+            item.fields().error("isbn", "WRONG-ISBN", Phrases.quoted(typed), "an ISBN of 10 or 13 digits (ISO 2108)", wrong);
+        }
+        return typed == null || wrong != null ? typed : Isbn.digits(typed);
     }
 
     private YearRecords.Sample sample(Item item, String id) {

@@ -101,9 +101,16 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * @param started  or null
      * @param finished or null while it goes on
      * @param idea     what it served, or null
+     * @param isbn     10 or 13 characters without hyphens (ISO 2108), or null
      */
     public record Reading(String id, List<String> students, String title, String author, LocalDate started,
-                          LocalDate finished, List<String> subjects, String idea) implements YearRecord {
+                          LocalDate finished, List<String> subjects, String idea, String isbn) implements YearRecord {
+        /** A reading without an ISBN. */
+        public Reading(String id, List<String> students, String title, String author, LocalDate started, LocalDate finished,
+                       List<String> subjects, String idea) {
+            this(id, students, title, author, started, finished, subjects, idea, null);
+        }
+
         @Override
         public LocalDate day() {
             return finished != null ? finished : started;

@@ -30,7 +30,7 @@ final class YearText {
         return new JsonObject().with("id", reading.id()).with("students", reading.students())
                 .with("title", reading.title()).with("author", reading.author()).with("started", reading.started())
                 .with("finished", reading.finished()).with("subjects", reading.subjects())
-                .with("idea", reading.idea());
+                .with("idea", reading.idea()).with("isbn", reading.isbn());
     }
 
     private static JsonObject sample(YearRecords.Sample sample) {

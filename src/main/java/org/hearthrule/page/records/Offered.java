@@ -1,4 +1,4 @@
-package org.hearthrule.page.papers;
+package org.hearthrule.page.records;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package org.hearthrule.page.papers;
+package org.hearthrule.page.records;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -116,7 +116,7 @@ public final class AnswerPages implements Feature {
 
     /** A small form to be put right. */
     private static Answer again(Call call, String heading, String action, List<Field> fields, List<String> hidden) {
-        return Answer.again("papers/answer.jte", heading, Part.CHECKLIST, Map.of("heading", heading, "action", action,
+        return Answer.again("records/answer.jte", heading, Part.CHECKLIST, Map.of("heading", heading, "action", action,
                 "fields", fields, "hidden", hidden, "form", call.form(), "back", call.back("/checklist")));
     }
 }

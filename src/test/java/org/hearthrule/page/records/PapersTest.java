@@ -1,4 +1,4 @@
-package org.hearthrule.page.papers;
+package org.hearthrule.page.records;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package org.hearthrule.page.papers;
+package org.hearthrule.page.records;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -25,7 +25,7 @@ import org.hearthrule.records.YearRecords;
 /** The list of one kind of record, and its form: add, mend, take out. */
 public final class RecordPages<T extends YearRecord> implements Feature {
 
-    private static final String FORM = "papers/form.jte";
+    private static final String FORM = "records/form.jte";
 
     private final RecordForm<T> kind;
 
@@ -35,7 +35,7 @@ public final class RecordPages<T extends YearRecord> implements Feature {
 
     /** @return the pages of every kind of paper */
     public static List<Feature> all() {
-        return List.of(new RecordPages<>(new FilingForm()), new RecordPages<>(new DocumentForm()), new RecordPages<>(new RequestForm()),
+        return List.of(new RecordPages<>(new ReadingForm()), new RecordPages<>(new SampleForm()), new RecordPages<>(new FilingForm()), new RecordPages<>(new DocumentForm()), new RecordPages<>(new RequestForm()),
                 new RecordPages<>(new TestForm()), new RecordPages<>(new EvaluationForm()), new RecordPages<>(new HealthForm()),
                 new RecordPages<>(new VisitForm()));
     }
@@ -55,8 +55,9 @@ public final class RecordPages<T extends YearRecord> implements Feature {
      *
      * @param address of its form
      * @param scan    path of its scan within the book, or null
+     * @param pictures paths of its photos and scans
      */
-    public record Row(String address, String title, String who, List<String> words, String scan) { }
+    public record Row(String address, String title, String who, List<String> words, String scan, List<String> pictures) { }
 
     /** A list as its template sets it. */
     public record ListView(String path, String one, String many, String about, List<Row> rows, Form form, String child,
@@ -91,7 +92,7 @@ public final class RecordPages<T extends YearRecord> implements Feature {
         }
         ListView view = new ListView(kind.path(), kind.one(), kind.many(), kind.about(), rows, call.queryForm(), child,
                 offered.children(), !child.isEmpty() || !words.isEmpty());
-        return Answer.page("papers/list.jte", kind.many(), Part.RECORDS, Map.of("view", view));
+        return Answer.page("records/list.jte", kind.many(), Part.RECORDS, Map.of("view", view));
     }
 
     @SuppressWarnings("unchecked") // a list of a kind holds that kind alone
@@ -101,7 +102,7 @@ public final class RecordPages<T extends YearRecord> implements Feature {
 
     private Row row(String label, T record, Offered offered) {
         return new Row(kind.path() + '/' + label + '/' + record.id(), kind.title(record, offered),
-                offered.childNames(kind.students(record)), kind.words(record, offered), kind.scan(record));
+                offered.childNames(kind.students(record)), kind.words(record, offered), kind.scan(record), kind.pictures(record));
     }
 
     private Answer blank(Call call) throws Exception {
@@ -116,15 +117,11 @@ public final class RecordPages<T extends YearRecord> implements Feature {
         if (!form.isFine()) {
             return form(call, offered, form, null, null, 422, form.raw("back"), null);
         }
-        String label = label(read);
+        String label = kind.label(read, null, offered);
         call.desk().edit(Offered.plain(kind.one()), book -> BookEdits.put(book, label,
                 kind.read(form, offered, BookEdits.newId(book, kind.kind(), label), null)));
         return Answer.done("Saved: " + kind.title(read, offered) + " · " + offered.childNames(kind.students(read)) + '.',
                 call.back(kind.path()));
-    }
-
-    private String label(T record) {
-        return kind.label(record) == null ? BookEdits.label(record.day(), null) : kind.label(record);
     }
 
     private Answer shown(Call call) throws Exception {
@@ -156,7 +153,7 @@ public final class RecordPages<T extends YearRecord> implements Feature {
             return form(call, offered, form, before, there, 422, form.raw("back"), call.path());
         }
         String from = call.path("year");
-        String to = label(read);
+        String to = kind.label(read, from, offered);
         call.desk().edit(Offered.plain(kind.one()), book -> BookEdits.move(book, from, before.id(), to,
                 from.equals(to) ? read : kind.read(form, offered, BookEdits.newId(book, kind.kind(), to), before)));
         return Answer.done("Saved: " + kind.title(read, offered) + '.', call.back(kind.path()));

@@ -1,4 +1,4 @@
-package org.hearthrule.page.papers;
+package org.hearthrule.page.records;
 
 import java.util.List;
 import java.util.Map;

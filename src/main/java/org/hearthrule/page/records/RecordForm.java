@@ -1,9 +1,10 @@
-package org.hearthrule.page.papers;
+package org.hearthrule.page.records;
 
 import java.util.List;
 import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.records.RecordKind;
+import org.hearthrule.records.YearLabel;
 import org.hearthrule.records.YearRecord;
 
 /** How one kind of record is entered and read. {@link RecordPages} does the rest alike for all. Stateless. */
@@ -46,14 +47,17 @@ abstract class RecordForm<T extends YearRecord> {
         return null;
     }
 
-    /** @return the school year it is put into when the form names one; null: that of its day */
-    String label(T record) {
-        return null;
+    /** @return paths of its photos and scans within the book */
+    List<String> pictures(T record) {
+        return List.of();
     }
 
-    /** Prefills a new one from the address. */
-    Form prefilled(Form query) {
-        return query;
+    /**
+     * @param now label of the year it lies in, or null for a new one
+     * @return the school year it is put into: that of its day, unless the form names another
+     */
+    String label(T record, String now, Offered offered) {
+        return YearLabel.of(record.day()).toString();
     }
 
     static String when(java.time.LocalDate day) {

@@ -1,4 +1,4 @@
-package org.hearthrule.page.papers;
+package org.hearthrule.page.records;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -129,7 +129,7 @@ final class FilingForm extends RecordForm<Filing> {
     }
 
     @Override
-    String label(Filing filing) {
-        return filing.year();
+    String label(Filing filing, String now, Offered offered) {
+        return filing.year() == null ? super.label(filing, now, offered) : filing.year();
     }
 }
