@@ -57,18 +57,19 @@ class WorkTest {
     /** A day taken over without asking would be said by the camera, not by the parent. */
     @Test
     void theDayOfAPhotoIsOfferedAndOnlyTakenWhenTheParentTakesIt() throws IOException {
-        assertThat(upload(file("heron.jpg", Photos.taken("2026:05:14 16:02:00", 1))).header("Location")).endsWith("/unsettled");
+        assertThat(upload(file("grebe.jpg", Photos.taken("2026:05:14 16:02:00", 1))).header("Location")).endsWith("/unsettled");
 
         String page = visit.get("/unsettled").body();
-        assertThat(page).contains("heron.jpg").contains("the camera noted May 14, 2026, 16:02");
-        assertThat(year()).contains("\"student\": \"wren\", \"title\": \"heron.jpg\"");
+        assertThat(page).contains("grebe.jpg").contains("the camera noted May 14, 2026, 16:02");
+        assertThat(year()).contains("\"student\": \"wren\", \"title\": \"grebe.jpg\"");
         String ref = first("name=\"offer:([^\"]+)\"", page);
         String file = first("/preview\\?size=small&amp;path=([^\"]+)\"", page);
 
-        visit.post("/unsettled", "offer:" + ref, "2026-05-14", "subject:" + ref, "drawing", "title:" + ref, "Heron at the ramp");
+        Visit.Reply saved = visit.post("/unsettled", "offer:" + ref, "2026-05-14", "subject:" + ref, "drawing", "title:" + ref, "Grebe at the ramp");
+        assertThat(saved.status()).as(saved.body()).isEqualTo(303);
 
-        assertThat(visit.get("/unsettled").body()).doesNotContain("heron.jpg").doesNotContain("Heron at the ramp");
-        assertThat(visit.get("/work?words=heron%20at%20the%20ramp").body()).contains("May 14, 2026");
+        assertThat(visit.get("/unsettled").body()).doesNotContain("grebe.jpg").doesNotContain("Grebe at the ramp");
+        assertThat(visit.get("/work?words=grebe%20at%20the%20ramp").body()).contains("May 14, 2026");
         Visit.Reply preview = visit.get("/preview?size=small&path=" + Visit.encode(file));
         assertThat(preview.status()).isEqualTo(200);
         assertThat(preview.header("Content-Type")).isEqualTo("image/jpeg");
