@@ -17,7 +17,7 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 final class Spelling {
 
     /** Shorter words of the language lie too near to one another. */
-    private static final int SHORTEST = 5;
+    private static final int SHORTEST = 6;
 
     /** From this length on one wrong letter does not make another word. */
     private static final int LONG = 8;

@@ -76,10 +76,13 @@ final class VocabularyReader {
         return new Vocabulary(words, next, around, cues, written);
     }
 
-    /** Stem by form. The first form of a word is its key. */
+    /** Stem by form, also for words that are kept whole. */
     private Map<String, String> forms(Fields top) {
         Stemmer plain = new Stemmer();
         Map<String, String> forms = new HashMap<>();
+        for (Item item : Item.list(top, "kept-whole")) {
+            form(item, null, plain, forms);
+        }
         Fields fields = top.optionalFields("forms", "the forms of words").orElse(null);
         if (fields == null) {
             return forms;
@@ -91,16 +94,21 @@ final class VocabularyReader {
                 continue;
             }
             for (Item item : Item.list(fields, entry.key().text())) {
-                String form = item.text().toLowerCase(Locale.ROOT);
-                if (plain.words(form).size() != 1) {
-                    several(item.place(), item.shown());
-                } else if (forms.putIfAbsent(form, head.get(0).stem()) != null) {
-                    problems.error(item.place(), "REPEATED-FORM", "a second " + item.shown(),
-                            "each form under one word", null);
-                }
+                form(item, head.get(0).stem(), plain, forms);
             }
         }
         return forms;
+    }
+
+    /** Takes a form in; a stem of null keeps it whole. */
+    private void form(Item item, String stem, Stemmer plain, Map<String, String> forms) {
+        List<Word> found = plain.words(item.text());
+        String form = found.size() == 1 ? found.get(0).in(item.text()).toLowerCase(Locale.ROOT) : "";
+        if (form.isEmpty()) {
+            several(item.place(), item.shown());
+        } else if (forms.putIfAbsent(form, stem == null ? form : stem) != null) {
+            problems.error(item.place(), "REPEATED-FORM", "a second " + item.shown(), "each form under one word", null);
+        }
     }
 
     private void several(Place place, String shown) {
@@ -125,7 +133,7 @@ final class VocabularyReader {
             problems.error(place, "UNKNOWN-SUBJECT", "the subject `" + id + "`", "an id of " + Subjects.RESOURCE,
                     Nearest.of(id, Subjects.ids()).map(near -> "you meant `" + near + "`").orElse(null));
         }
-        Set<List<String>> seen = new HashSet<>();
+        Map<List<String>, Item> seen = new HashMap<>();
         int surely = cues(id, lists, "surely", Cue.Kind.SURELY, seen);
         int perhaps = cues(id, lists, "perhaps", Cue.Kind.PERHAPS, seen);
         int with = cues(id, lists, "with", Cue.Kind.WITH, seen);
@@ -138,12 +146,14 @@ final class VocabularyReader {
         lists.done();
     }
 
-    private int cues(String id, Fields lists, String key, Cue.Kind kind, Set<List<String>> seen) {
+    private int cues(String id, Fields lists, String key, Cue.Kind kind, Map<List<String>, Item> seen) {
         List<Phrase> phrases = phrases(lists, key);
         for (Phrase phrase : phrases) {
-            if (!seen.add(phrase.stems())) {
+            Item same = seen.putIfAbsent(phrase.stems(), phrase.item());
+            if (same != null) {
                 problems.error(phrase.item().place(), "REPEATED-ITEM", phrase.item().shown(),
-                        "each word once in a subject; forms of one word are the same", "remove one of the two");
+                        "each word once in a subject: it has the same stem as " + same.shown() + " in line "
+                                + same.place().line(), "remove one of the two");
             }
             cues.add(new Cue(phrase.stems(), id, kind));
         }
@@ -162,6 +172,10 @@ final class VocabularyReader {
             } else if (found.size() > MOST_WORDS || found.get(found.size() - 1).clause() > 0) {
                 problems.error(item.place(), "TOO-MANY-WORDS", item.shown(),
                         "at most " + MOST_WORDS + " words and no mark between them", null);
+            } else if (found.size() == 1 && found.get(0).stem().indexOf(' ') < 0 && item.text().indexOf(' ') >= 0) {
+                problems.error(item.place(), "SMALL-WORDS", item.shown(),
+                        "more than the one word that is left without its small words",
+                        "write `" + found.get(0).in(item.text()) + "`, or another phrase");
             } else {
                 phrases.add(new Phrase(item, found.stream().map(Word::stem).toList()));
                 found.forEach(word -> written.put(word.in(item.text()).toLowerCase(Locale.ROOT), word.stem()));
