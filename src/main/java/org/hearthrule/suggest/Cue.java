@@ -15,7 +15,7 @@ record Cue(List<String> stems, String subject, Kind kind) {
     enum Kind {
         /** One is enough. */
         SURELY,
-        /** Enough when another word of the list, or one of {@link #WITH}, stands near. */
+        /** Enough when one of {@link #WITH} stands near. */
         PERHAPS,
         /** Says nothing alone. */
         WITH

@@ -51,7 +51,7 @@ final class Offers {
         double strength = 0;
         for (Hit hit : found) {
             boolean sure = hit.cue().kind() == Cue.Kind.SURELY;
-            Hit helper = sure || hit.cue().kind() == Cue.Kind.WITH ? null : helper(hit, found, words);
+            Hit helper = hit.cue().kind() == Cue.Kind.PERHAPS ? helper(hit, found, words) : null;
             if (sure || helper != null) {
                 double trust = habits == null ? 1 : habits.trust(hit.key(), subject);
                 strength = Math.max(strength, (sure ? SURE : LESS_SURE) * trust);
@@ -71,11 +71,11 @@ final class Offers {
         }
     }
 
-    /** The first other word near enough to make this one count, or null. */
+    /** The first word near enough to make this one count, or null. */
     private static Hit helper(Hit hit, List<Hit> found, List<Word> words) {
         for (Hit other : found) {
             int apart = other.first() > hit.first() ? other.first() - hit.last() : hit.first() - other.last();
-            if (!other.key().equals(hit.key()) && apart > 0 && apart <= NEAR
+            if (other.cue().kind() == Cue.Kind.WITH && apart > 0 && apart <= NEAR
                     && words.get(other.first()).sentence() == words.get(hit.first()).sentence()) {
                 return other;
             }

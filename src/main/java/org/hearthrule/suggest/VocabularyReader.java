@@ -140,6 +140,9 @@ final class VocabularyReader {
         if (with > 0 && perhaps == 0) {
             lists.error("with", "WITH-NOTHING", "`with` without `perhaps`", "words under `perhaps` that it stands with",
                     null);
+        } else if (perhaps > 0 && with == 0) {
+            lists.error("perhaps", "PERHAPS-NEVER", "`perhaps` without `with`", "words under `with` that must stand near",
+                    null);
         } else if (lists.isMapping() && surely + perhaps == 0 && !lists.has("surely") && !lists.has("perhaps")) {
             problems.error(lists.place(), "MISSING-KEY", "a subject without words", "`surely` or `perhaps`", null);
         }
