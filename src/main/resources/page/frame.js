@@ -41,3 +41,26 @@ window.addEventListener("pageshow", () => {
         delete form.dataset.sent;
     }
 });
+
+// subjects that the words of a day suggest, offered while one types; none is ticked by itself
+const offers = document.getElementById("offers");
+const did = document.getElementById("did");
+if (offers && did) {
+    let waiting;
+    did.addEventListener("input", () => {
+        clearTimeout(waiting);
+        waiting = setTimeout(async () => {
+            const query = new URLSearchParams({ did: did.value });
+            for (const box of offers.querySelectorAll("input:checked")) {
+                query.append("subjects", box.value);
+            }
+            const answer = await fetch(offers.dataset.from + "?" + query, { headers: { Accept: "text/html" } });
+            if (answer.ok) {
+                offers.innerHTML = await answer.text();
+            }
+        }, 250);
+    });
+    for (const hint of document.querySelectorAll(".without-script")) {
+        hint.hidden = true;
+    }
+}

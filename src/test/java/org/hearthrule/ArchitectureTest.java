@@ -33,13 +33,14 @@ class ArchitectureTest {
             entry("records", Set.of("input", "terms")),
             entry("pictures", Set.of("input", "terms", "records")),
             entry("tables", Set.of("input", "terms", "records")),
+            entry("suggest", Set.of("input", "terms", "records")),
             entry("rules", Set.of("input", "terms", "law", "records")),
             entry("checklist", Set.of("input", "terms", "law", "records", "rules")),
             entry("papers", Set.of("input", "terms", "law", "records", "pictures", "tables", "rules", "checklist")),
-            entry("page", Set.of("input", "terms", "law", "records", "pictures", "tables", "rules", "checklist",
+            entry("page", Set.of("input", "terms", "law", "records", "pictures", "tables", "suggest", "rules", "checklist",
                     "papers")),
-            entry("cli", Set.of("input", "terms", "law", "records", "pictures", "tables", "rules", "checklist", "papers",
-                    "page"))));
+            entry("cli", Set.of("input", "terms", "law", "records", "pictures", "tables", "suggest", "rules", "checklist",
+                    "papers", "page"))));
 
     /**
      * An import against the arrows works on the day it is written, and silently makes two packages one: the law could

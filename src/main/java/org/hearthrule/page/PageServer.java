@@ -19,6 +19,7 @@ import org.hearthrule.page.keeping.CalendarPages;
 import org.hearthrule.page.keeping.CopiesPages;
 import org.hearthrule.page.law.ComparePages;
 import org.hearthrule.page.law.LawPages;
+import org.hearthrule.page.log.LogPages;
 import org.hearthrule.page.readiness.ReadinessPages;
 import org.hearthrule.page.records.AnswerPages;
 import org.hearthrule.page.records.FilePages;
@@ -55,6 +56,7 @@ public final class PageServer implements AutoCloseable {
         features.add(new WelcomePages());
         features.add(new ChecklistPages());
         features.add(new AnswerPages());
+        features.add(new LogPages());
         features.add(new YearPages());
         features.add(new CopiesPages());
         features.add(new CalendarPages());

@@ -23,6 +23,17 @@ public sealed interface Answer {
     }
 
     /**
+     * A piece of a page, for the little script to put in its place.
+     *
+     * @param values parameters of the template by name
+     */
+    record Fragment(String template, Map<String, Object> values) implements Answer {
+        public Fragment {
+            values = Map.copyOf(values);
+        }
+    }
+
+    /**
      * Another address of this page, after a change.
      *
      * @param path   with a slash in front

@@ -162,6 +162,8 @@ public final class Door {
         }
         if (answer instanceof Answer.Shown shown) {
             context.status(shown.status()).html(page(shown, call.here()));
+        } else if (answer instanceof Answer.Fragment fragment) {
+            context.html(renderer.set(fragment.template(), fragment.values()));
         } else if (answer instanceof Answer.Elsewhere elsewhere) {
             if (elsewhere.notice() != null) {
                 house.tell(elsewhere.notice());
