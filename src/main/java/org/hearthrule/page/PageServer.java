@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.hearthrule.page.checklist.ChecklistPages;
+import org.hearthrule.page.family.FamilyPages;
 import org.hearthrule.page.frame.Door;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.House;
@@ -56,6 +57,7 @@ public final class PageServer implements AutoCloseable {
         features.add(new WelcomePages());
         features.add(new ChecklistPages());
         features.add(new AnswerPages());
+        features.add(new FamilyPages());
         features.add(new LogPages());
         features.add(new YearPages());
         features.add(new CopiesPages());
