@@ -132,5 +132,9 @@ public final class ExplainSheet {
         if (finding.confirmWith() != null) {
             item(wording.say("line.confirm", finding.confirmWith()));
         }
+        if (line.asked() != null) {
+            sheet.hint("", new Sheet.Link(wording.say("explain.to.rule"), new Sheet.Reference.Rule(line.asked().id())),
+                    new Sheet.Link(wording.say("law.to.mistake"), new Sheet.Reference.Mistake(line.asked().id())));
+        }
     }
 }

@@ -68,7 +68,7 @@ public record Sheet(String title, List<Block> blocks, List<Block> foot) {
     /**
      * How to come to something else.
      *
-     * @param typed what to type on a terminal
+     * @param typed what to type on a terminal; empty: a terminal leaves it out
      * @param links the same for a browser, possibly none
      */
     public record Hint(String typed, List<Link> links) implements Paragraph { }

@@ -52,6 +52,9 @@ public final class SheetText {
     private void set(List<Block> blocks, boolean top) {
         boolean afterHead = true;
         for (Block block : blocks) {
+            if (isOfPagesOnly(block)) {
+                continue;
+            }
             boolean head = block instanceof Sheet.Heading;
             if (head ? !top : !afterHead && !(block instanceof Sheet.Items)) {
                 page.blank();
@@ -60,6 +63,11 @@ public final class SheetText {
             afterHead = head;
             top = false;
         }
+    }
+
+    private static boolean isOfPagesOnly(Block block) {
+        return block instanceof Sheet.Passage passage && passage.paragraphs().stream()
+                .allMatch(paragraph -> paragraph instanceof Sheet.Hint hint && hint.typed().isEmpty());
     }
 
     private void set(Block block) {

@@ -17,6 +17,7 @@ final class Assets {
         TYPES.put("frame.css", "text/css; charset=utf-8");
         TYPES.put("year.css", "text/css; charset=utf-8");
         TYPES.put("frame.js", "text/javascript; charset=utf-8");
+        TYPES.put("sheet.css", "text/css; charset=utf-8");
         TYPES.put("law.css", "text/css; charset=utf-8");
         TYPES.put("law.js", "text/javascript; charset=utf-8");
         TYPES.put("readiness.css", "text/css; charset=utf-8");

@@ -12,6 +12,7 @@ import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.page.frame.Part;
 import org.hearthrule.page.frame.Routes;
+import org.hearthrule.page.papers.NextSteps;
 import org.hearthrule.pictures.Attachments;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Student;
@@ -33,7 +34,7 @@ public final class ReadinessPages implements Feature {
         }
         Readiness ready = ReadinessCheck.of(call.desk().checklist(), book, child.get(), Wording.english());
         List<Option> children = book.students().stream().map(one -> Option.of(one.id(), one.name())).toList();
-        ReadinessView view = ReadinessView.of(ready, child.get().id(), children, pictures(call));
+        ReadinessView view = ReadinessView.of(ready, child.get().id(), children, NextSteps.of(call), pictures(call));
         return Answer.page("readiness/readiness.jte", "Readiness", Part.READINESS, Map.of("view", view));
     }
 

@@ -7,11 +7,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.hearthrule.checklist.LineGroup;
 import org.hearthrule.checklist.Readiness;
 import org.hearthrule.checklist.ReadinessSheet;
 import org.hearthrule.checklist.Sheet;
 import org.hearthrule.law.Cite;
 import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.papers.NextStep;
+import org.hearthrule.page.papers.NextSteps;
 import org.hearthrule.records.YearRecords.Reading;
 import org.hearthrule.records.YearRecords.Sample;
 import org.hearthrule.terms.Wording;
@@ -60,22 +63,38 @@ public record ReadinessView(Readiness ready, String child, List<Option> children
      */
     public record Piece(String title, LocalDate day, String idea, List<String> pictures, boolean chosen) { }
 
-    /** @param href where it can be done */
-    public record Step(Readiness.Step step, String href) { }
+    /**
+     * One thing to do.
+     *
+     * @param go where it can be done, each with its address; never empty
+     */
+    public record Step(Readiness.Step step, List<Option> go) { }
 
-    static ReadinessView of(Readiness ready, String child, List<Option> children, ReadinessPages.Pictures pictures) {
+    static ReadinessView of(Readiness ready, String child, List<Option> children, NextSteps next,
+                            ReadinessPages.Pictures pictures) {
         List<Subject> subjects = new ArrayList<>();
         for (Readiness.SubjectRow row : ready.subjects()) {
             subjects.add(subject(row, "subject-" + (subjects.size() + 1), ready, pictures));
         }
         Wording wording = Wording.english();
-        return new ReadinessView(ready, child, children, subjects, ready.steps().stream().map(step -> step(step, child)).toList(),
+        return new ReadinessView(ready, child, children, subjects, ready.steps().stream().map(step -> step(step, child, next)).toList(),
                 ReadinessSheet.items(ready, wording), ReadinessSheet.tests(ready, wording));
     }
 
-    private static Step step(Readiness.Step step, String child) {
-        return new Step(step, step.line() == null ? "/records?child=" + child
-                : "/checklist?child=" + child + '#' + step.line().id());
+    private static Step step(Readiness.Step step, String child, NextSteps next) {
+        if (step.line() == null) {
+            return new Step(step, List.of(Option.of("/work?child=" + child, PAGE.say("readiness.go.work"))));
+        }
+        List<Option> go = new ArrayList<>();
+        String line = "/checklist?child=" + child + '#' + step.line().id();
+        for (NextStep one : next.of(LineGroup.of(List.of(step.line())).get(0))) {
+            go.add(one instanceof NextStep.Go page ? Option.of(page.path(), page.words())
+                    : Option.of(line, ((NextStep.Fill) one).button()));
+        }
+        if (go.isEmpty()) {
+            go.add(Option.of(line, PAGE.say("readiness.go.line")));
+        }
+        return new Step(step, go.stream().distinct().toList());
     }
 
     private static Subject subject(Readiness.SubjectRow row, String anchor, Readiness ready, ReadinessPages.Pictures pictures) {

@@ -94,7 +94,8 @@ class ReadinessPagesTest {
         String html = visit.get("/readiness?child=wren").body();
 
         String certificate = "us-pa/home-education-program/evaluation-certificate/wren/2025-26";
-        assertThat(html).contains("href=\"/checklist?child=wren#" + certificate + '"', "href=\"/records?child=wren\"");
+        assertThat(html).contains("href=\"/checklist?child=wren#" + certificate + '"', "href=\"/work?child=wren\"",
+                "href=\"/tests/new?student=wren&amp;method=standardized-test");
         assertThat(visit.get("/checklist?child=wren").body()).contains("id=\"" + certificate + '"');
     }
 
