@@ -12,7 +12,7 @@ import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.page.frame.Part;
 import org.hearthrule.page.frame.Routes;
-import org.hearthrule.page.papers.NextSteps;
+import org.hearthrule.page.records.NextSteps;
 import org.hearthrule.pictures.Attachments;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Student;
