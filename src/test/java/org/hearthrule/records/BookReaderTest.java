@@ -72,7 +72,8 @@ class BookReaderTest {
                 List.of("measurement", "practical-arts"), "Measured the jetty and worked out the planks.",
                 List.of("tape measure"), "home", true, "mo", LocalDateTime.of(2026, 8, 31, 20, 15)));
         assertThat(year.readings()).containsExactly(new YearRecords.Reading("reading-1", ada, "The Example Book",
-                "A. Writer", day(2026, 9, 1), day(2026, 9, 20), List.of("literature"), "why tides come twice"));
+                "A. Writer", day(2026, 9, 1), day(2026, 9, 20), List.of("literature"), "why tides come twice",
+                "9781234567897"));
         assertThat(year.samples()).containsExactly(new YearRecords.Sample("sample-1", "ada", day(2026, 9, 4),
                 List.of("drawing"), "Plan of the jetty", "drawing", "scale", List.of("photos/jetty.jpg"), true));
         assertThat(year.tests()).containsExactly(new YearRecords.TestTaken("test-1", "ada", day(2027, 4, 20),

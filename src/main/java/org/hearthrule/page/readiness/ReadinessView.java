@@ -4,7 +4,6 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.hearthrule.checklist.LineGroup;
@@ -127,7 +126,6 @@ public record ReadinessView(Readiness ready, String child, List<Option> children
     }
 
     private static String preview(String path) {
-        return "/preview/" + Arrays.stream(path.split("/")).map(part -> URLEncoder.encode(part, StandardCharsets.UTF_8)
-                .replace("+", "%20")).collect(Collectors.joining("/"));
+        return "/preview?path=" + URLEncoder.encode(path, StandardCharsets.UTF_8);
     }
 }

@@ -109,7 +109,7 @@ class ReadinessPagesTest {
         Files.createDirectories(file.getParent());
         Files.write(file, new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xE0, 0, 16, 'J', 'F', 'I', 'F', 0, 1, 1, 0, 0, 1});
 
-        assertThat(visit.get("/readiness?child=ansel").body()).contains("<img src=\"/preview/" + sample.files().get(0) + "\" alt=\"Picture of “"
+        assertThat(visit.get("/readiness?child=ansel").body()).contains("<img src=\"/preview?path=" + Visit.encode(sample.files().get(0)) + "\" alt=\"Picture of “"
                 + sample.title() + "”\"");
     }
 
