@@ -18,7 +18,7 @@ import java.util.Set;
  */
 final class Habits {
 
-    private static final int MOST_WORDS = 10_000;
+    static final int MOST_WORDS = 10_000;
     private static final int ENOUGH_LINES = 3;
     private static final double OFTEN = 0.8;
     private static final double SELDOM = 0.2;
@@ -42,6 +42,9 @@ final class Habits {
         count(all, line, "", step);
         for (String word : line.words()) {
             count(tallies.computeIfAbsent(word, key -> new Tally(true)), line, word, step);
+        }
+        if (step < 0) {
+            tallies.values().removeIf(tally -> tally.lines() == 0);
         }
         for (int least = 1; tallies.size() > MOST_WORDS; least++) {
             int most = least;
@@ -81,28 +84,32 @@ final class Habits {
             return List.of();
         }
         List<String> taught = new ArrayList<>(1);
-        for (String subject : tally.counts().keySet()) {
-            if (isTaught(tally, subject)) {
-                taught.add(subject);
+        for (Tally.Count count : tally.counts()) {
+            if (isTaught(tally, count)) {
+                taught.add(count.subject());
             }
         }
         return taught;
     }
 
-    private boolean isTaught(Tally tally, String subject) {
-        Tally.Count count = tally.counts().get(subject);
-        if (count.unexplained < ENOUGH_LINES || count.together < OFTEN * tally.lines()) {
+    private boolean isTaught(Tally tally, Tally.Count count) {
+        if (count.unexplained() < ENOUGH_LINES || count.together() < OFTEN * tally.lines()) {
             return false;
         }
         int others = all.lines() - tally.lines();
-        int othersTogether = all.together(subject) - count.together;
+        int othersTogether = all.together(count.subject()) - count.together();
         double elsewhere = others < FEW_LINES ? 0 : (double) othersTogether / others;
-        return (double) count.together / tally.lines() - elsewhere >= CLEARLY_MORE;
+        return (double) count.together() / tally.lines() - elsewhere >= CLEARLY_MORE;
     }
 
     /** @return whether the family has used a word before */
     synchronized boolean knows(String word) {
         return tallies.containsKey(word);
+    }
+
+    /** @return how many words were met and not forgotten */
+    synchronized int words() {
+        return tallies.size();
     }
 
     /**

@@ -6,19 +6,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.lucene.analysis.Analyzer;
-import org.apache.lucene.analysis.CharArraySet;
 import org.apache.lucene.analysis.LowerCaseFilter;
-import org.apache.lucene.analysis.StopFilter;
 import org.apache.lucene.analysis.TokenStream;
 import org.apache.lucene.analysis.Tokenizer;
 import org.apache.lucene.analysis.en.EnglishPossessiveFilter;
-import org.apache.lucene.analysis.en.PorterStemFilter;
 import org.apache.lucene.analysis.miscellaneous.ASCIIFoldingFilter;
-import org.apache.lucene.analysis.miscellaneous.StemmerOverrideFilter;
 import org.apache.lucene.analysis.standard.StandardTokenizer;
 import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
 import org.apache.lucene.analysis.tokenattributes.OffsetAttribute;
+import org.tartarus.snowball.ext.PorterStemmer;
 
 /**
  * Cuts a line into the stems of its words: Unicode's rules for words, small letters, no accents, the forms of the
@@ -34,40 +32,39 @@ final class Stemmer {
     /** A point behind a word this short ends no sentence: "ch. 4", "Mr. Pell". */
     private static final int LONGEST_SHORTENED = 3;
 
-    private final Analyzer analyzer;
+    /** So many words of families are kept with their stems; the language has more, and any text may come. */
+    private static final int MOST_KEPT = 20_000;
+
+    /** Stands for a word that is passed over. */
+    private static final String NONE = "";
+
+    private final Analyzer analyzer = new Plain();
+
+    /** Stem by word: small words, forms that no rule finds, and what was met so far. */
+    private final Map<String, String> stems = new ConcurrentHashMap<>();
 
     /** The stemmer that knows no words yet. */
-    Stemmer() {
-        this(Map.of(), Set.of());
-    }
+    Stemmer() { }
 
     /**
      * Makes one.
      *
-     * @param stems stem by form, for forms that no rule finds
+     * @param forms stem by form, for forms that no rule finds
      * @param small words that are passed over, as they are written
      */
-    Stemmer(Map<String, String> stems, Set<String> small) {
-        StemmerOverrideFilter.StemmerOverrideMap forms = overrides(stems);
-        CharArraySet passedOver = new CharArraySet(small, false);
-        this.analyzer = new Analyzer() {
-            @Override
-            protected TokenStreamComponents createComponents(String field) {
-                Tokenizer words = new StandardTokenizer();
-                TokenStream plain = new ASCIIFoldingFilter(new LowerCaseFilter(new EnglishPossessiveFilter(words)));
-                TokenStream known = new StemmerOverrideFilter(new StopFilter(plain, passedOver), forms);
-                return new TokenStreamComponents(words, new PorterStemFilter(known));
-            }
-        };
+    Stemmer(Map<String, String> forms, Set<String> small) {
+        stems.putAll(forms);
+        small.forEach(word -> stems.put(word, NONE));
     }
 
-    private static StemmerOverrideFilter.StemmerOverrideMap overrides(Map<String, String> stems) {
-        StemmerOverrideFilter.Builder builder = new StemmerOverrideFilter.Builder();
-        stems.forEach(builder::add);
-        try {
-            return builder.build();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    /** Words as they are written, in small letters, without accents and "'s". */
+    private static final class Plain extends Analyzer {
+
+        @Override
+        protected TokenStreamComponents createComponents(String field) {
+            Tokenizer words = new StandardTokenizer();
+            return new TokenStreamComponents(words,
+                    new ASCIIFoldingFilter(new LowerCaseFilter(new EnglishPossessiveFilter(words))));
         }
     }
 
@@ -83,8 +80,9 @@ final class Stemmer {
             Breaks breaks = new Breaks(line);
             while (words.size() < MOST_WORDS && tokens.incrementToken()) {
                 breaks.goTo(offset.startOffset());
-                if (term.length() <= LONGEST_WORD && term.length() > 0) {
-                    words.add(new Word(term.toString(), offset.startOffset(), offset.endOffset(), breaks.sentence,
+                String stem = term.length() > LONGEST_WORD ? NONE : stem(term.toString());
+                if (!stem.isEmpty()) {
+                    words.add(new Word(stem, offset.startOffset(), offset.endOffset(), breaks.sentence,
                             breaks.clause));
                 }
             }
@@ -92,6 +90,21 @@ final class Stemmer {
             throw new UncheckedIOException(e);
         }
         return words;
+    }
+
+    private String stem(String word) {
+        String known = stems.get(word);
+        if (known != null) {
+            return known;
+        }
+        PorterStemmer porter = new PorterStemmer();
+        porter.setCurrent(word);
+        porter.stem();
+        String stem = porter.getCurrent();
+        if (stems.size() < MOST_KEPT) {
+            stems.put(word, stem);
+        }
+        return stem;
     }
 
     private static String cut(String text) {

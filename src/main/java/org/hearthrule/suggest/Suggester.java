@@ -70,6 +70,11 @@ public final class Suggester {
         return habits.all(vocabulary.subjectsByKey());
     }
 
+    /** @return how many words the habits are kept of */
+    int words() {
+        return habits.words();
+    }
+
     /**
      * Returns what the words suggest, the best first, at most {@value #MOST}; empty when they suggest nothing. Never
      * throws for what the words are; of a very long text only the beginning counts.

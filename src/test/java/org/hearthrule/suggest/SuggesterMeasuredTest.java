@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 class SuggesterMeasuredTest {
 
     private static final String HELD_ASIDE = "held-aside.csv";
+    private static final String EVERYDAY = "everyday.csv";
     private static final String DEVELOPMENT = "development.csv";
 
     /**
@@ -37,6 +38,19 @@ class SuggesterMeasuredTest {
 
         assertThat(measured.precision()).as(measured.figures()).isGreaterThanOrEqualTo(0.9);
         assertThat(measured.recall()).as(measured.figures()).isGreaterThanOrEqualTo(0.7);
+    }
+
+    /** What the vocabulary was begun with must not be lost while it grows. */
+    @Test
+    void suggestsWhatEverydayWordsSuggest() {
+        Measured measured = Measured.of(Measured.read(EVERYDAY), Suggester.packaged());
+        System.out.println("Suggested subjects, everyday words: " + measured.figures());
+        if (Boolean.getBoolean("show-lines")) {
+            measured.misses().forEach(System.out::println);
+        }
+
+        assertThat(measured.recall()).as(String.join("\n", measured.misses())).isGreaterThanOrEqualTo(0.95);
+        assertThat(measured.precision()).as(String.join("\n", measured.misses())).isGreaterThanOrEqualTo(0.9);
     }
 
     /** A subject misspelled in a file would be missing on every run, and a line in both files would measure nothing. */
