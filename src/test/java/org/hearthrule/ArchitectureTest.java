@@ -33,7 +33,7 @@ class ArchitectureTest {
             entry("records", Set.of("input", "terms")),
             entry("pictures", Set.of("input", "terms", "records")),
             entry("tables", Set.of("input", "terms", "records")),
-            entry("suggest", Set.of("input", "terms", "records")),
+            entry("suggest", Set.of("input", "terms")),
             entry("rules", Set.of("input", "terms", "law", "records")),
             entry("checklist", Set.of("input", "terms", "law", "records", "rules")),
             entry("papers", Set.of("input", "terms", "law", "records", "pictures", "tables", "rules", "checklist")),

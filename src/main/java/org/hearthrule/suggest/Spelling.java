@@ -51,19 +51,25 @@ final class Spelling {
         return stems.contains(stem);
     }
 
-    /** @return the stem that was meant, or the same when there is none */
-    String meant(String stem) {
-        if (stem.length() >= SHORTEST) {
-            for (Form form : byFirstLetter.getOrDefault(stem.charAt(0), List.of())) {
-                if (Math.abs(form.letters().length() - stem.length()) <= 1 && isNear(stem, form.letters())) {
-                    return form.stem();
-                }
+    /**
+     * Returns the stem of the word that was meant, or the same when there is none.
+     *
+     * @param word as it is written, in small letters
+     * @param stem its stem
+     */
+    String meant(String word, String stem) {
+        for (Form form : byFirstLetter.getOrDefault(word.charAt(0), List.of())) {
+            if (isNear(word, form.letters()) || isNear(stem, form.letters())) {
+                return form.stem();
             }
         }
         return stem;
     }
 
     private static boolean isNear(String found, String known) {
+        if (found.length() < SHORTEST || Math.abs(found.length() - known.length()) > 1) {
+            return false;
+        }
         int distance = DISTANCE.apply(found, known);
         if (found.length() != known.length()) {
             return distance == 1;

@@ -70,8 +70,7 @@ final class Stemmer {
 
     /** @return the words that are not passed over, in their order */
     List<Word> words(String text) {
-        // same length, so that places stay true
-        String line = cut(text).replace('\u2019', '\'');
+        String line = plain(cut(text));
         List<Word> words = new ArrayList<>();
         try (TokenStream tokens = analyzer.tokenStream("line", line)) {
             CharTermAttribute term = tokens.getAttribute(CharTermAttribute.class);
@@ -90,6 +89,19 @@ final class Stemmer {
             throw new UncheckedIOException(e);
         }
         return words;
+    }
+
+    /** Straight apostrophes, and no signs that only steer the direction of writing; as long as before, for the places. */
+    private static String plain(String text) {
+        char[] plain = text.toCharArray();
+        for (int i = 0; i < plain.length; i++) {
+            if (plain[i] == '\u2019') {
+                plain[i] = '\'';
+            } else if (Character.getType(plain[i]) == Character.FORMAT) {
+                plain[i] = ' ';
+            }
+        }
+        return new String(plain);
     }
 
     private String stem(String word) {

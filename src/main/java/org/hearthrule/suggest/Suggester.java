@@ -70,6 +70,10 @@ public final class Suggester {
         return habits.all(vocabulary.subjectsByKey());
     }
 
+    Vocabulary vocabulary() {
+        return vocabulary;
+    }
+
     /** @return how many words the habits are kept of */
     int words() {
         return habits.words();
@@ -80,7 +84,7 @@ public final class Suggester {
      * throws for what the words are; of a very long text only the beginning counts.
      */
     public List<Suggestion> of(String words) {
-        List<Word> read = vocabulary.respelled(vocabulary.words(words), habits::knows);
+        List<Word> read = vocabulary.respelled(vocabulary.words(words), words, habits::knows);
         Map<String, Offer> offers = new LinkedHashMap<>();
         for (Offer offer : Offers.of(vocabulary.hits(read), read, habits)) {
             offers.put(offer.subject(), offer);

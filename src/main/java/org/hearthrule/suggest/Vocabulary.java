@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -82,10 +83,10 @@ final class Vocabulary {
     }
 
     /** @return the same words, where one that no list knows and that is spelled almost like a known one becomes it */
-    List<Word> respelled(List<Word> words, Predicate<String> known) {
+    List<Word> respelled(List<Word> words, String line, Predicate<String> known) {
         List<Word> spelled = new ArrayList<>(words);
         spelled.replaceAll(word -> word.mayBeMisspelled() && !spelling.knows(word.stem()) && !known.test(word.stem())
-                ? word.as(spelling.meant(word.stem())) : word);
+                ? word.as(spelling.meant(word.in(line).toLowerCase(Locale.ROOT), word.stem())) : word);
         return spelled;
     }
 
