@@ -1,5 +1,7 @@
 package org.hearthrule.page.records;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -24,6 +26,21 @@ public final class FilePages implements Feature {
     public void addTo(Routes routes) {
         routes.get("/attachment", FilePages::attachment);
         routes.get("/preview", this::preview);
+    }
+
+    /** @return the address of a file of the book */
+    public static String addressOf(String path) {
+        return "/attachment?path=" + encoded(path);
+    }
+
+    /** @return the address of a small picture of a file of the book */
+    public static String smallOf(String path) {
+        return "/preview?size=small&path=" + encoded(path);
+    }
+
+    /** @return a value as it stands in a query; slashes may stand there as they are */
+    static String encoded(String value) {
+        return URLEncoder.encode(value, StandardCharsets.UTF_8).replace("%2F", "/");
     }
 
     private static Attachments attachments(Call call) {

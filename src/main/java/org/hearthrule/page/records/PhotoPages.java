@@ -39,7 +39,7 @@ public final class PhotoPages implements Feature {
     @Override
     public void addTo(Routes routes) {
         routes.get("/records", PhotoPages::records);
-        routes.get("/work/photos", call -> photos(call, Form.empty(), List.of(), 200));
+        routes.get("/work/photos", call -> photos(call, Form.empty(), List.of(), 0, 200));
         routes.post("/work/photos", PhotoPages::take);
         routes.get("/unsettled", call -> unsettled(call, Form.empty(), 200));
         routes.post("/unsettled", PhotoPages::settle);
@@ -83,9 +83,9 @@ public final class PhotoPages implements Feature {
                 : org.hearthrule.terms.Wording.number(number) + ' ' + one + 's');
     }
 
-    private static Answer photos(Call call, Form form, List<String> refused, int status) throws Exception {
+    private static Answer photos(Call call, Form form, List<String> refused, int saved, int status) throws Exception {
         return new Answer.Shown("records/photos.jte", "Photos and scans", Part.RECORDS, Map.of("form", form, "children",
-                Offered.of(call).children(), "refused", refused), status);
+                Offered.of(call).children(), "refused", refused, "saved", saved), status);
     }
 
     /** Stores what came; each file becomes a piece without a day, under the name it had at home. */
@@ -97,7 +97,7 @@ public final class PhotoPages implements Feature {
             form.complain("files", "Choose photos or scans, or drop them here.");
         }
         if (!form.isFine()) {
-            return photos(call, form, List.of(), 422);
+            return photos(call, form, List.of(), 0, 422);
         }
         List<Upload> uploads = files.stream().map(file -> new Upload(file.name(), file::open)).toList();
         List<Sample> pieces = new ArrayList<>();
@@ -116,7 +116,7 @@ public final class PhotoPages implements Feature {
             call.desk().edit(pieces.size() == 1 ? "A photo" : pieces.size() + " photos", book -> added(book, label, pieces));
         }
         if (!refused.isEmpty()) {
-            return photos(call, form, refused, pieces.isEmpty() ? 422 : 200);
+            return photos(call, form, refused, pieces.size(), pieces.isEmpty() ? 422 : 200);
         }
         return Answer.done(pieces.size() == 1 ? "Saved: one piece. Settle its day and subject here." : "Saved: " + pieces.size()
                 + " pieces. Settle their days and subjects here.", "/unsettled");
@@ -207,9 +207,10 @@ public final class PhotoPages implements Feature {
         LocalDate day = typed != null ? typed : form.day("offer:" + key);
         List<String> subjects = form.ticked("subject:" + key, SubjectChoice.ids());
         String title = form.text("title:" + key);
+        String idea = form.text("idea:" + key);
         Sample was = ref.sample();
         Sample is = new Sample(was.id(), was.student(), day == null ? was.date() : day, subjects.isEmpty() ? was.subjects() : subjects,
-                title == null ? was.title() : title, was.kind(), was.idea(), was.files(), was.chosen());
+                title == null ? was.title() : title, was.kind(), idea == null ? was.idea() : idea, was.files(), was.chosen());
         if (is.equals(was)) {
             return Optional.empty();
         }

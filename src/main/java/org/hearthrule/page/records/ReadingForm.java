@@ -3,8 +3,11 @@ package org.hearthrule.page.records;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
 import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
+import org.hearthrule.page.frame.Option;
 import org.hearthrule.records.Isbn;
 import org.hearthrule.records.RecordKind;
 import org.hearthrule.records.YearRecords.Reading;
@@ -40,8 +43,8 @@ final class ReadingForm extends RecordForm<Reading> {
     @Override
     List<Field> fields(Form form, Offered offered) {
         List<Field> fields = new ArrayList<>();
-        fields.add(form.field("title", "Title").must());
-        fields.add(form.field("author", "Author"));
+        fields.add(form.field("title", "Title").must().offering("earlier-titles"));
+        fields.add(form.field("author", "Author").offering("earlier-authors"));
         fields.add(form.field("isbn", "ISBN").hint("The number on its back, with or without hyphens.").longest(24));
         fields.add(form.field("students", "Who read it or heard it").options(offered.children()).type("several").must());
         fields.add(form.field("started", "Begun on").type("date"));
@@ -79,6 +82,34 @@ final class ReadingForm extends RecordForm<Reading> {
     @Override
     List<String> students(Reading one) {
         return one.students();
+    }
+
+    @Override
+    List<String> subjects(Reading one) {
+        return one.subjects();
+    }
+
+    @Override
+    List<Option> states() {
+        return List.of(Option.of("going-on", "Going on"), Option.of("finished", "Finished"));
+    }
+
+    @Override
+    String state(Reading one) {
+        return one.finished() == null ? "going-on" : "finished";
+    }
+
+    @Override
+    Map<String, List<String>> before(Offered offered) {
+        TreeSet<String> titles = new TreeSet<>();
+        TreeSet<String> authors = new TreeSet<>();
+        offered.book().years().values().forEach(year -> year.readings().forEach(one -> {
+            titles.add(one.title());
+            if (one.author() != null) {
+                authors.add(one.author());
+            }
+        }));
+        return Map.of("earlier-titles", List.copyOf(titles), "earlier-authors", List.copyOf(authors));
     }
 
     @Override

@@ -42,6 +42,31 @@ abstract class RecordForm<T extends YearRecord> {
     /** @return what else there is to say, a sentence each */
     abstract List<String> words(T record, Offered offered);
 
+    /** @return subjects it belongs to */
+    List<String> subjects(T record) {
+        return List.of();
+    }
+
+    /** @return whether its list can be narrowed to a month */
+    boolean hasMonths() {
+        return false;
+    }
+
+    /** @return states that its list can be narrowed to */
+    List<org.hearthrule.page.frame.Option> states() {
+        return List.of();
+    }
+
+    /** @return the value of its state among {@link #states}, or null */
+    String state(T record) {
+        return null;
+    }
+
+    /** @return what was entered before and is offered again, by the id of the datalist that a field names */
+    java.util.Map<String, List<String>> before(Offered offered) {
+        return java.util.Map.of();
+    }
+
     /** @return path of the scan within the book, or null */
     String scan(T record) {
         return null;

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.page.frame.Answer;
@@ -25,6 +24,7 @@ import org.hearthrule.records.YearRecords;
 /** The list of one kind of record, and its form: add, mend, take out. */
 public final class RecordPages<T extends YearRecord> implements Feature {
 
+    private static final int AT_ONCE = 100;
     private static final String FORM = "records/form.jte";
 
     private final RecordForm<T> kind;
@@ -56,12 +56,22 @@ public final class RecordPages<T extends YearRecord> implements Feature {
      * @param address of its form
      * @param scan    path of its scan within the book, or null
      * @param pictures paths of its photos and scans
+     * @param papers  paths of files of which there is no picture, such as a PDF
+     * @param gone    paths under which there is no file
      */
-    public record Row(String address, String title, String who, List<String> words, String scan, List<String> pictures) { }
+    public record Row(String address, String title, String who, List<String> words, String scan, List<String> pictures,
+                      List<String> papers, List<String> gone) { }
 
-    /** A list as its template sets it. */
-    public record ListView(String path, String one, String many, String about, List<Row> rows, Form form, String child,
-                           List<org.hearthrule.page.frame.Option> children, boolean filtered) { }
+    /**
+     * A list as its template sets it.
+     *
+     * @param filters what else it can be narrowed to
+     * @param next    where it goes on, or null
+     * @param left    how many come after these
+     */
+    public record ListView(String path, String one, String many, String about, List<Row> rows, Form form,
+                           List<org.hearthrule.page.frame.Option> children, List<Field> filters, boolean filtered,
+                           String next, int left) { }
 
     /**
      * A form as its template sets it.
@@ -71,38 +81,55 @@ public final class RecordPages<T extends YearRecord> implements Feature {
      * @param print   fingerprint of the record it was opened with, or empty
      * @param there   what the book holds now, where that is another version than the form was opened with; else null
      * @param scan    path of the scan there is, or null
+     * @param before  what was entered before, by the id of a datalist
      */
     public record FormView(String path, String many, String heading, String action, String delete, List<Field> fields,
-                           Form form, String print, List<String> there, String scan, String back) { }
+                           Form form, String print, List<String> there, String scan, String back,
+                           Map<String, List<String>> before) { }
 
     private Answer list(Call call) throws Exception {
         Offered offered = Offered.of(call);
-        String child = call.query("child");
-        String words = call.query("words").toLowerCase(Locale.ROOT);
-        List<Row> rows = new ArrayList<>();
+        Narrowed<T> narrowed = new Narrowed<>(kind, call.queryForm());
+        List<Listed<T>> fitting = new ArrayList<>();
+        List<T> all = new ArrayList<>();
         List<String> labels = new ArrayList<>(offered.book().years().keySet());
         labels.sort(Comparator.reverseOrder());
         for (String label : labels) {
-            records(offered.book().years().get(label)).stream()
-                    .sorted(Comparator.comparing((T record) -> record.day(), Comparator.nullsLast(Comparator.reverseOrder())))
-                    .filter(record -> child.isEmpty() || kind.students(record).isEmpty() || kind.students(record).contains(child))
-                    .map(record -> row(label, record, offered))
-                    .filter(row -> words.isEmpty() || (row.title() + ' ' + row.words()).toLowerCase(Locale.ROOT).contains(words))
-                    .forEach(rows::add);
+            List<T> records = records(offered.book().years().get(label));
+            all.addAll(records);
+            records.stream().sorted(Comparator.comparing((T record) -> record.day(), Comparator.nullsLast(Comparator.reverseOrder())))
+                    .filter(record -> narrowed.fits(label, record))
+                    .filter(record -> narrowed.fits(kind.title(record, offered) + ' ' + kind.words(record, offered)))
+                    .forEach(record -> fitting.add(new Listed<>(label, record)));
         }
-        ListView view = new ListView(kind.path(), kind.one(), kind.many(), kind.about(), rows, call.queryForm(), child,
-                offered.children(), !child.isEmpty() || !words.isEmpty());
+        int from = Math.min(call.query("from").matches("[0-9]{1,6}") ? Integer.parseInt(call.query("from")) : 0, fitting.size());
+        int to = Math.min(from + AT_ONCE, fitting.size());
+        Attachments attachments = new Attachments(call.desk().folder(), call.desk().clock());
+        List<Row> rows = fitting.subList(from, to).stream().map(one -> row(one, offered, attachments)).toList();
+        String next = to == fitting.size() ? null : kind.path() + '?' + narrowed.query() + "from=" + to;
+        ListView view = new ListView(kind.path(), kind.one(), kind.many(), kind.about(), rows, call.queryForm(), offered.children(),
+                narrowed.fields(all, labels), narrowed.isAnything(), next, fitting.size() - to);
         return Answer.page("records/list.jte", kind.many(), Part.RECORDS, Map.of("view", view));
     }
+
+    private record Listed<T>(String label, T record) { }
 
     @SuppressWarnings("unchecked") // a list of a kind holds that kind alone
     private List<T> records(YearRecords year) {
         return (List<T>) kind.kind().in(year);
     }
 
-    private Row row(String label, T record, Offered offered) {
-        return new Row(kind.path() + '/' + label + '/' + record.id(), kind.title(record, offered),
-                offered.childNames(kind.students(record)), kind.words(record, offered), kind.scan(record), kind.pictures(record));
+    private Row row(Listed<T> listed, Offered offered, Attachments attachments) {
+        T record = listed.record();
+        List<String> pictures = new ArrayList<>();
+        List<String> papers = new ArrayList<>();
+        List<String> gone = new ArrayList<>();
+        for (String path : kind.pictures(record)) {
+            Optional<Attachments.Opened> opened = attachments.open(path);
+            (opened.isEmpty() ? gone : opened.get().kind().hasPreview() ? pictures : papers).add(path);
+        }
+        return new Row(kind.path() + '/' + listed.label() + '/' + record.id(), kind.title(record, offered),
+                offered.childNames(kind.students(record)), kind.words(record, offered), kind.scan(record), pictures, papers, gone);
     }
 
     private Answer blank(Call call) throws Exception {
@@ -187,7 +214,8 @@ public final class RecordPages<T extends YearRecord> implements Feature {
         String print = before == null ? "" : status == 200 || there != null ? BookEdits.fingerprint(before) : form.raw("print");
         FormView view = new FormView(kind.path(), kind.many(), before == null ? "Note " + kind.one() : kind.title(before, offered),
                 before == null ? kind.path() + "/new" : action, before == null ? null : action + "/delete",
-                kind.fields(form, offered), form, print, there, form.is("copy") ? form.raw("copy") : null, back);
+                kind.fields(form, offered), form, print, there, form.is("copy") ? form.raw("copy") : null, back,
+                kind.before(offered));
         return new Answer.Shown(FORM, view.heading(), Part.RECORDS, Map.of("view", view), status);
     }
 }

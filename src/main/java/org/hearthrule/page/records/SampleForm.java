@@ -80,6 +80,26 @@ final class SampleForm extends RecordForm<Sample> {
     }
 
     @Override
+    List<String> subjects(Sample one) {
+        return one.subjects();
+    }
+
+    @Override
+    boolean hasMonths() {
+        return true;
+    }
+
+    @Override
+    List<Option> states() {
+        return List.of(Option.of("chosen", "Chosen for the portfolio"), Option.of("other", "Not chosen"));
+    }
+
+    @Override
+    String state(Sample one) {
+        return one.chosen() ? "chosen" : "other";
+    }
+
+    @Override
     String title(Sample one, Offered offered) {
         return one.title();
     }

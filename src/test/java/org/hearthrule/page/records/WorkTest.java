@@ -156,4 +156,109 @@ class WorkTest {
     void theRecordsPageTellsHowMuchThereIs() {
         assertThat(visit.get("/records").body()).contains("Books").contains("pieces of work have no day or no subject yet");
     }
+
+    @Test
+    void aFileOverTheCapIsToldInAPageAndNothingIsKept() throws IOException {
+        String before = year();
+
+        Visit.Reply reply = upload(file("huge.jpg", new byte[41 * 1024 * 1024]));
+
+        assertThat(reply.status()).isEqualTo(413);
+        assertThat(reply.header("Content-Type")).startsWith("text/html");
+        assertThat(year()).isEqualTo(before);
+    }
+
+    @Test
+    void workIsNarrowedToAChildASubjectAndAMonth() {
+        String page = visit.get("/work?child=wren&subject=data&month=2025-08").body();
+
+        assertThat(page).contains("Meteors, one bar for each of us");
+        assertThat(page).doesNotContain("The otter slide").doesNotContain("Star notebook, how the columns are kept");
+        assertThat(visit.get("/work?state=chosen&month=2025-08").body()).contains("Meteors, one bar").doesNotContain("The otter slide");
+    }
+
+    @Test
+    void booksAreNarrowedToASubjectAYearAndToThoseGoingOn() {
+        assertThat(visit.get("/books?subject=algebra&year=2025-26").body()).contains("Reasoning with X").doesNotContain("Mole Street");
+        assertThat(visit.get("/books?state=going-on&year=2025-26").body()).contains("Reasoning with X").doesNotContain("Mole Street");
+        assertThat(visit.get("/books?state=finished&year=2025-26&words=lunt").body()).contains("Mole Street").doesNotContain("Reasoning with X");
+    }
+
+    @Test
+    void titlesAndAuthorsOfEarlierBooksAreOffered() {
+        assertThat(visit.get("/books/new").body()).contains("list=\"earlier-authors\"")
+                .contains("<datalist id=\"earlier-authors\">").contains("<option value=\"Pia Lunt\">").contains("<option value=\"Mole Street\">");
+    }
+
+    /** Whoever sees a hundred of more must be led to the others, or they are lost to her. */
+    @Test
+    void aLongListGoesOnAfterAHundred() {
+        String all = visit.get("/work").body();
+
+        assertThat(all.split("<h2><a href=\"/work/", -1)).hasSize(101);
+        String next = first("<a href=\"(/work\\?from=100)\">Show more", all);
+        assertThat(visit.get(next).body()).contains("<h2><a href=\"/work/");
+    }
+
+    /** A picture that does not come is a riddle; a sentence says which file to look for. */
+    @Test
+    void aPieceWhoseFileIsNotThereSaysSoAndAPaperIsNoPicture() throws IOException {
+        Files.createDirectories(visit.book().resolve("papers"));
+        Files.writeString(visit.book().resolve("papers").resolve("first-aid-card.pdf"), "%PDF-1.4\n%%EOF\n");
+
+        assertThat(visit.get("/work?words=otter%20slide").body()).contains("photos/2025-08-19-slide.jpg is not in the book");
+        String card = visit.get("/work?words=first-aid%20course").body();
+        assertThat(card).contains("/attachment?path=papers/first-aid-card.pdf").doesNotContain("/preview?size=small&amp;path=papers");
+        assertThat(visit.get("/attachment?path=papers/first-aid-card.pdf").header("Content-Disposition")).startsWith("attachment");
+        assertThat(visit.get("/work?words=meteors").body()).contains("/preview?size=small&amp;path=photos/2025-08-13-meteors.jpg");
+    }
+
+    @Test
+    void aPictureIsShownInThePageAndKeptByThisBrowserAlone() {
+        Visit.Reply picture = visit.get("/attachment?path=photos/2025-08-13-meteors.jpg");
+
+        assertThat(picture.header("Content-Type")).isEqualTo("image/jpeg");
+        assertThat(picture.header("Content-Disposition")).isEqualTo("inline");
+        assertThat(picture.header("Cache-Control")).startsWith("private");
+    }
+
+    @Test
+    void aPieceChangedMeanwhileIsNotWrittenOverAndBothVersionsAreShown() throws IOException {
+        String print = first("name=\"print\" value=\"([^\"]+)\"", visit.get("/work/2025-26/sample-9").body());
+        assertThat(change("The slide in snow", print).status()).isEqualTo(303);
+
+        Visit.Reply second = change("The slide in mud", print);
+
+        assertThat(second.status()).isEqualTo(422);
+        assertThat(second.body()).contains("changed elsewhere").contains("The slide in mud");
+        assertThat(year()).contains("The slide in snow").doesNotContain("The slide in mud");
+        String there = first("name=\"print\" value=\"([^\"]+)\"", second.body());
+        assertThat(change("The slide in mud", there).status()).isEqualTo(303);
+        assertThat(year()).contains("The slide in mud");
+    }
+
+    private Visit.Reply change(String title, String print) {
+        return visit.post("/work/2025-26/sample-9", "print", print, "title", title, "student", "wren", "date", "2025-08-19",
+                "subjects", "drawing");
+    }
+
+    @Test
+    void aPieceTakenOutComesBackByUndo() throws IOException {
+        assertThat(visit.post("/work/2025-26/sample-9/delete").status()).isEqualTo(303);
+        assertThat(year()).doesNotContain("The otter slide");
+
+        assertThat(visit.post("/undo").status()).isEqualTo(303);
+
+        assertThat(year()).contains("The otter slide");
+    }
+
+    @Test
+    void anIdeaIsSettledToo() throws IOException {
+        upload(file("scan.jpg", Photos.plain(8)));
+        String ref = first("name=\"date:(2025-26/[^\"]+)\"", visit.get("/unsettled").body());
+
+        visit.post("/unsettled", "idea:" + ref, "how a knot holds");
+
+        assertThat(year()).contains("how a knot holds");
+    }
 }
