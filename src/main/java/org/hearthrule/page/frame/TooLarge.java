@@ -8,7 +8,7 @@ final class TooLarge {
     static boolean is(Throwable mishap) {
         for (Throwable t = mishap; t != null; t = t.getCause() == t ? null : t.getCause()) {
             String words = t.getMessage() == null ? "" : t.getMessage().toLowerCase(java.util.Locale.ROOT);
-            if (words.contains("max length exceeded") || words.contains("too large") || words.contains("exceeds")) {
+            if (words.contains("length exceeded") || words.contains("size exceeded") || words.contains("too large") || words.contains("exceeds")) {
                 return true;
             }
         }
