@@ -66,7 +66,7 @@ final class Narrowed<T extends YearRecord> {
             add(fields, "month", "Month", options(records, one -> one.day() == null ? List.of() : List.of(YearMonth.from(one.day()).toString()),
                     month -> MONTH.format(YearMonth.parse(month)), Comparator.reverseOrder()));
         }
-        add(fields, "state", "How far", kind.states());
+        add(fields, "state", "Which", kind.states());
         return fields;
     }
 
