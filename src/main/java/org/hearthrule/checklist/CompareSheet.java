@@ -121,7 +121,8 @@ public final class CompareSheet {
         }
         duty.weakReading(asked).ifPresent(said::add);
         String end = amount.isPresent() ? ":" : ".";
-        return Item.of(Sheet.Plain.DASH, List.of(new Sheet.See(asked.title(), new Sheet.Link(asked.title(), new Reference.Rule(asked.id()))),
+        Sheet.Link rule = new Sheet.Link(asked.title(), new Reference.Rule(asked.id()));
+        return Item.of(Sheet.Plain.DASH, List.of(new Sheet.See(asked.title(), rule),
                 new Sheet.Text(end + (said.isEmpty() ? "" : " " + String.join(" ", said)))));
     }
 

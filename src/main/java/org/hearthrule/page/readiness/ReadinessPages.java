@@ -39,7 +39,7 @@ public final class ReadinessPages implements Feature {
     }
 
     private static Pictures pictures(Call call) {
-        Attachments attachments = new Attachments(call.desk().folder(), java.time.Clock.systemDefaultZone());
+        Attachments attachments = new Attachments(call.desk().folder(), call.desk().clock());
         return path -> attachments.open(path).filter(opened -> opened.kind().hasPreview()).isPresent();
     }
 
