@@ -60,7 +60,7 @@ public final class Moments {
                 then.facts(), then.answers(), then.years());
     }
 
-    /** The version written last before the moment or at it: a copy, or the file itself. */
+    /** The version written last before the moment or at it: a copy, or the file itself. Within one second the copy is meant. */
     private Optional<Path> version(String name, LocalDateTime moment) throws IOException {
         List<Copy> versions = new ArrayList<>(new Copies(folder).all(name));
         Path file = folder.resolve(name);
@@ -69,7 +69,8 @@ public final class Moments {
                     .truncatedTo(ChronoUnit.SECONDS);
             versions.add(new Copy(name, written, file));
         }
-        return versions.stream().filter(version -> !version.time().isAfter(moment)).max(Comparator.comparing(Copy::time))
+        return versions.stream().filter(version -> !version.time().isAfter(moment)).max(Comparator.comparing(Copy::time)
+                .thenComparing(version -> !version.path().equals(file)))
                 .map(Copy::path);
     }
 }

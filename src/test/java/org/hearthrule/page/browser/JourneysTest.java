@@ -1,0 +1,188 @@
+package org.hearthrule.page.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import org.hearthrule.page.Visit;
+import org.hearthrule.pictures.Photos;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** The ways a parent goes, in a real browser. */
+class JourneysTest {
+
+    @TempDir
+    private Path folder;
+    private Visit visit;
+    private Chromium chromium;
+
+    @BeforeEach
+    void browser() {
+        chromium = new Chromium();
+    }
+
+    @AfterEach
+    void close() {
+        chromium.close();
+        visit.close();
+    }
+
+    private void open(Path book) {
+        visit = new Visit(book, folder, Visit.DAY);
+        chromium.driver().get(visit.server().newStartAddress());
+    }
+
+    private WebElement find(String css) {
+        return chromium.driver().findElement(By.cssSelector(css));
+    }
+
+    private void press(String words) {
+        find("main").findElement(By.xpath(".//button[contains(., '" + words + "')]")).click();
+    }
+
+    private void link(String words) {
+        chromium.driver().findElement(By.partialLinkText(words)).click();
+    }
+
+    private void type(String id, String words) {
+        WebElement field = chromium.driver().findElement(By.id(id));
+        field.clear();
+        field.sendKeys(words);
+    }
+
+    /** A date field takes a day from the keyboard in the order of the reader's country; a script sets it alike everywhere. */
+    private void day(String id, String iso) {
+        ((JavascriptExecutor) chromium.driver()).executeScript("document.getElementById(arguments[0]).value = arguments[1]", id, iso);
+    }
+
+    private String page() {
+        return find("body").getText();
+    }
+
+    /** Waits for the page that a press leads to. */
+    private void expect(String... words) {
+        new WebDriverWait(chromium.driver(), Duration.ofSeconds(10)).ignoring(StaleElementReferenceException.class)
+                .withMessage(() -> "all of " + List.of(words) + " in: " + page())
+                .until(driver -> List.of(words).stream().allMatch(page()::contains));
+    }
+
+    @Test
+    void fromTheFirstVisitToTheFirstChecklist() {
+        open(null);
+        new Select(find("#state")).selectByVisibleText("Pennsylvania");
+        press("Show what is due");
+        expect("The coming year");
+        link("Begin a book");
+        press("Begin the book");
+        expect("things must be put right");
+        assertThat(chromium.driver().switchTo().activeElement().getDomAttribute("id")).isEqualTo("complaints");
+        type("family", "Harbour family");
+        type("name", "Ada Harbour");
+        day("born", "2015-04-03");
+        new Select(find("#grade")).selectByVisibleText("Grade 5");
+        find("#pathway").click();
+        day("starts", "2026-08-24");
+        press("Begin the book");
+
+        expect("Harbour family", "Your book is begun", "Checklist");
+        assertThat(Files.isRegularFile(visit.book().resolve("family.json"))).isTrue();
+    }
+
+    @Test
+    void aWeekIsLoggedWithSubjectsThatAreOffered() {
+        open(Visit.DEMO);
+        for (int day = 18; day <= 20; day++) {
+            chromium.driver().get(visit.address() + "/log");
+            type("did", "Measured the jetty again, day " + day);
+            day("date", "2026-05-" + day);
+            type("minutes", "45");
+            WebElement offer = new WebDriverWait(chromium.driver(), Duration.ofSeconds(10))
+                    .until(ExpectedConditions.elementToBeClickable(By.id("offer-measurement")));
+            assertThat(offer.isSelected()).isFalse();
+            offer.click();
+            press("Save");
+            expect("Saved: May " + day + ", 2026", "45 minutes", "Measuring");
+        }
+
+        find(".undo button").click();
+
+        expect("Taken back: The entry of May 20, 2026");
+    }
+
+    @Test
+    void photosWithAndWithoutADayAreSettled() throws Exception {
+        open(Visit.DEMO);
+        Path taken = Files.write(folder.resolve("grebe.jpg"), Photos.taken("2026:05:14 16:02:00", 1));
+        Path plain = Files.write(folder.resolve("jetty plan.jpg"), Photos.plain(2));
+        chromium.driver().get(visit.address() + "/work/photos");
+        find("#student").click();
+        find("#files").sendKeys(taken + "\n" + plain);
+        press("Save them");
+
+        expect("Saved: 2 pieces", "the camera noted May 14, 2026", "jetty plan.jpg");
+        find("input[value='2026-05-14']").click();
+        new Select(find("select[name^='subject:']")).selectByVisibleText("The arts: Art");
+        press("Save what I have said");
+
+        expect("Saved:");
+    }
+
+    @Test
+    void aPaperIsMarkedAsSentWhereItsLineStandsByKeyboardAlone() {
+        open(Visit.DEMO);
+        chromium.driver().get(visit.address() + "/checklist");
+        WebElement entry = chromium.driver().findElement(By.xpath("//li[.//h3[contains(., \"Evaluator's certificate\")]]"));
+        entry.findElement(By.cssSelector("details.steps summary")).sendKeys(Keys.ENTER);
+        List<WebElement> days = entry.findElements(By.cssSelector("input[type=date]"));
+        day(days.get(0).getDomAttribute("id"), "2026-05-19");
+        entry.findElement(By.cssSelector("form button")).sendKeys(Keys.ENTER);
+
+        expect("Saved: Evaluator's certificate", "Undo: A paper you sent");
+    }
+
+    @Test
+    void aMoveInMarchIsNotedAndTakenBack() {
+        open(Visit.DEMO);
+        link("Family");
+        link("A move to another state");
+        new Select(find("#choose-state")).selectByVisibleText("Vermont");
+        press("Show its ways");
+        day("day", "2026-03-02");
+        find("#pathway").click();
+        chromium.driver().findElements(By.name("students")).forEach(WebElement::click);
+        press("Note it");
+
+        expect("The move to Vermont is noted from March 2, 2026");
+        find(".undo button").click();
+        expect("Taken back: The move to Vermont");
+    }
+
+    @Test
+    void theStateOfAnEarlierTimeComesBack() {
+        open(Visit.DEMO);
+        chromium.driver().get(visit.address() + "/log");
+        type("did", "Painted the oars");
+        press("Save");
+        expect("Saved:");
+        link("Keeping");
+        link("Copies");
+        press("Put back");
+        expect("The book is as it was on");
+        chromium.driver().get(visit.address() + "/log?words=oars");
+
+        expect("0 entries fit");
+    }
+}
