@@ -160,6 +160,7 @@ class JourneysTest {
         link("A move to another state");
         new Select(find("#choose-state")).selectByVisibleText("Vermont");
         press("Show its ways");
+        expect("Which children");
         day("day", "2026-03-02");
         find("#pathway").click();
         chromium.driver().findElements(By.name("students")).forEach(WebElement::click);
@@ -181,7 +182,7 @@ class JourneysTest {
         link("Copies");
         press("Put back");
         expect("The book is as it was on");
-        chromium.driver().get(visit.address() + "/log?words=oars");
+        chromium.driver().get(visit.address() + "/log?words=painted+the+oars");
 
         expect("0 entries fit");
     }
