@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -135,6 +136,7 @@ final class VocabularyReader {
         }
         Map<List<String>, Item> seen = new HashMap<>();
         int surely = cues(id, lists, "surely", Cue.Kind.SURELY, seen);
+        needless(seen);
         int perhaps = cues(id, lists, "perhaps", Cue.Kind.PERHAPS, seen);
         int with = cues(id, lists, "with", Cue.Kind.WITH, seen);
         if (with > 0 && perhaps == 0) {
@@ -147,6 +149,15 @@ final class VocabularyReader {
             problems.error(lists.place(), "MISSING-KEY", "a subject without words", "`surely` or `perhaps`", null);
         }
         lists.done();
+    }
+
+    /** A phrase of which one word is enough only hides that it is. */
+    private void needless(Map<List<String>, Item> surely) {
+        surely.forEach((stems, item) -> stems.stream().filter(stem -> stems.size() > 1)
+                .map(stem -> surely.get(List.of(stem))).filter(Objects::nonNull).findFirst()
+                .ifPresent(enough -> problems.error(item.place(), "NEEDLESS", item.shown(),
+                        "no phrase with " + enough.shown() + ", which is enough alone (line " + enough.place().line() + ")",
+                        "remove one of the two")));
     }
 
     private int cues(String id, Fields lists, String key, Cue.Kind kind, Map<List<String>, Item> seen) {
