@@ -46,19 +46,33 @@ window.addEventListener("pageshow", () => {
 const offers = document.getElementById("offers");
 const did = document.getElementById("did");
 if (offers && did) {
+    const boxes = () => document.querySelectorAll("input[name=subjects]");
     let waiting;
+    let asked = 0;
     did.addEventListener("input", () => {
         clearTimeout(waiting);
         waiting = setTimeout(async () => {
             const query = new URLSearchParams({ did: did.value });
-            for (const box of offers.querySelectorAll("input:checked")) {
-                query.append("subjects", box.value);
+            for (const subject of new Set([...boxes()].filter(box => box.checked).map(box => box.value))) {
+                query.append("subjects", subject);
             }
+            const mine = ++asked;
             const answer = await fetch(offers.dataset.from + "?" + query, { headers: { Accept: "text/html" } });
-            if (answer.ok) {
-                offers.innerHTML = await answer.text();
+            const words = await answer.text();
+            if (answer.ok && mine === asked) {
+                offers.innerHTML = words;
             }
         }, 250);
+    });
+    // a subject that is offered stands in the list of all subjects too: both say the same
+    did.form.addEventListener("change", event => {
+        if (event.target.name === "subjects") {
+            for (const box of boxes()) {
+                if (box.value === event.target.value) {
+                    box.checked = event.target.checked;
+                }
+            }
+        }
     });
     for (const hint of document.querySelectorAll(".without-script")) {
         hint.hidden = true;

@@ -16,6 +16,7 @@ final class Assets {
     static {
         TYPES.put("frame.css", "text/css; charset=utf-8");
         TYPES.put("year.css", "text/css; charset=utf-8");
+        TYPES.put("log.css", "text/css; charset=utf-8");
         TYPES.put("frame.js", "text/javascript; charset=utf-8");
         TYPES.put("sheet.css", "text/css; charset=utf-8");
         TYPES.put("law.css", "text/css; charset=utf-8");

@@ -8,11 +8,13 @@ import java.util.OptionalInt;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.records.Book;
+import org.hearthrule.records.BookEdits;
+import org.hearthrule.records.RecordKind;
 import org.hearthrule.records.YearRecords.LogEntry;
 import org.hearthrule.terms.Subjects;
 
 /** Reads one entry of the log from a form, and lays one out in a form. */
-final class EntryForm {
+public final class EntryForm {
 
     private static final int LONGEST = 2_000;
 
@@ -26,14 +28,34 @@ final class EntryForm {
         return book.persons().stream().map(one -> Option.of(one.id(), one.name())).toList();
     }
 
-    /** @return every subject, grouped by area in the order of the vocabulary */
+    /** @return every subject, grouped by area, both in the order of the vocabulary */
+    static List<Area> areas() {
+        return Subjects.areas().stream().map(area -> new Area(option(area), Subjects.subjectsOf(area).stream()
+                .filter(one -> !one.equals(area)).map(EntryForm::option).toList())).toList();
+    }
+
+    /** An area, which can be chosen by itself, and its subjects. */
+    public record Area(Option itself, List<Option> subjects) { }
+
+    /** @return the same in one list, each area before its subjects */
     static List<Option> subjects() {
         List<Option> all = new ArrayList<>();
-        for (String area : Subjects.areas()) {
-            all.add(Option.of(area, Subjects.name(area)));
-            Subjects.subjectsOf(area).stream().filter(one -> !one.equals(area)).forEach(one -> all.add(Option.of(one, Subjects.name(one))));
+        for (Area area : areas()) {
+            all.add(area.itself());
+            all.addAll(area.subjects());
         }
         return all;
+    }
+
+    private static Option option(String subject) {
+        return Option.of(subject, Subjects.name(subject));
+    }
+
+    /** @return today and the day before, to be chosen without typing */
+    static List<Option> days(LocalDate today) {
+        LocalDate yesterday = today.minusDays(1);
+        return List.of(Option.of(today.toString(), LogWords.say("log.today", LogWords.date(today))),
+                Option.of(yesterday.toString(), LogWords.say("log.yesterday", LogWords.date(yesterday))));
     }
 
     static Form fill(LogEntry entry) {
@@ -52,14 +74,12 @@ final class EntryForm {
     static LogEntry read(Form form, Book book, LocalDate today, String id, LogEntry before, LocalDateTime written) {
         String did = form.text("did", LONGEST);
         if (did == null && form.complaint("did") == null) {
-            form.complain("did", "Type what was done, in one line.");
+            form.complain("did", LogWords.say("log.did"));
         }
-        LocalDate day = form.mustDay("date", "Enter the day it was done.");
-        if (day != null && day.isAfter(today) && !form.is("ahead")) {
-            form.complain("date", "This day has not come yet. If you mean it, tick “a day to come” below and save again.");
-        }
+        LocalDate day = day(form);
+        notAhead(form, day, today);
         int minutes = minutes(form);
-        List<String> students = form.mustTick("students", book.students().stream().map(one -> one.id()).toList(), "Tick who took part.");
+        List<String> students = form.mustTick("students", book.students().stream().map(one -> one.id()).toList(), LogWords.say("log.who"));
         List<String> subjects = form.ticked("subjects", subjects().stream().map(Option::value).toList());
         String materials = form.text("materials", LONGEST);
         List<String> list = materials == null ? List.of() : List.of(materials.split("\\s*[,;\\n]\\s*")).stream()
@@ -70,16 +90,58 @@ final class EntryForm {
                 before == null ? written : before.written());
     }
 
-    private static int minutes(Form form) {
-        String typed = form.raw("minutes");
-        String chosen = form.raw("length");
-        if (typed.isEmpty() && chosen.isEmpty()) {
-            return 0;
+    /** A day that was typed goes before one of the two that are offered. */
+    private static LocalDate day(Form form) {
+        if (form.is("date")) {
+            return form.day("date");
         }
-        OptionalInt minutes = Minutes.of(typed.isEmpty() ? chosen : typed);
+        LocalDate offered = form.day("when");
+        if (offered == null && form.complaint("when") == null) {
+            form.complain("date", LogWords.say("log.day"));
+        }
+        return offered;
+    }
+
+    /** A day to come may be meant, such as one of a journey; it is asked for once. */
+    static void notAhead(Form form, LocalDate day, LocalDate today) {
+        if (day != null && day.isAfter(today) && !form.is("ahead")) {
+            form.complain("ahead", LogWords.say("log.ahead", LogWords.date(day)));
+        }
+    }
+
+    private static int minutes(Form form) {
+        String typed = form.is("minutes") ? form.raw("minutes") : form.raw("length");
+        return minutes(form, "minutes", typed);
+    }
+
+    /** @return minutes; 0 when nothing was typed, and with a complaint when it is no length of a day */
+    static int minutes(Form form, String name, String typed) {
+        OptionalInt minutes = typed.isEmpty() ? OptionalInt.of(0) : Minutes.of(typed);
         if (minutes.isEmpty()) {
-            form.complain("minutes", "“" + typed + "” is no length of time within a day. Type minutes such as 45, or 1:30, or 1h 30.");
+            form.complain(name, LogWords.say("log.length", typed));
         }
         return minutes.orElse(0);
+    }
+
+    /** @return the same entry under another id */
+    static LogEntry withId(LogEntry entry, String id) {
+        return new LogEntry(id, entry.date(), entry.minutes(), entry.students(), entry.subjects(), entry.did(), entry.materials(),
+                entry.place(), entry.core(), entry.by(), entry.written());
+    }
+
+    /** @return what was done then, done again on another day */
+    static LogEntry again(LogEntry entry, LocalDate day, LocalDateTime written) {
+        return new LogEntry("new", day, entry.minutes(), entry.students(), entry.subjects(), entry.did(), entry.materials(),
+                entry.place(), entry.core(), entry.by(), written);
+    }
+
+    /** @return the book with new entries, each under an id of its own */
+    static Book put(Book book, List<LogEntry> entries) {
+        Book now = book;
+        for (LogEntry entry : entries) {
+            String label = BookEdits.label(entry.date(), null);
+            now = BookEdits.put(now, label, withId(entry, BookEdits.newId(now, RecordKind.LOG, label)));
+        }
+        return now;
     }
 }

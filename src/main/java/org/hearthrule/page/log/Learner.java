@@ -1,7 +1,9 @@
 package org.hearthrule.page.log;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.YearRecords;
@@ -11,24 +13,54 @@ import org.hearthrule.suggest.Suggester;
 import org.hearthrule.suggest.Suggestion;
 
 /**
- * Offers subjects from words, and knows what this family confirmed: the subjects that stand in its log. What was learned
- * is kept while the book grows by single entries, and learned anew otherwise. Safe for several threads.
+ * Offers subjects from words, and knows what this family confirmed: the subjects that stand in its log. When the book
+ * changes, only what changed is learned and forgotten. Safe for several threads.
  */
 final class Learner {
 
-    private Suggester suggester;
+    private final Suggester suggester = Suggester.packaged();
     private Book learned;
+    private Map<String, List<LogEntry>> lines = Map.of();
 
     synchronized List<Suggestion> offer(Book book, String words) {
-        if (learned != book && !grewByOne(book)) {
-            List<Confirmed> lines = new ArrayList<>();
-            for (YearRecords year : book.years().values()) {
-                year.log().stream().filter(Learner::isConfirmed).forEach(entry -> lines.add(confirmed(entry)));
-            }
-            suggester = Suggester.learning(lines);
+        if (learned != book) {
+            follow(book);
         }
-        learned = book;
         return suggester.of(words);
+    }
+
+    private void follow(Book book) {
+        Map<String, List<LogEntry>> now = new HashMap<>();
+        // in the order of the years, so that what was confirmed last is learned last
+        for (YearRecords year : book.years().values()) {
+            now.put(year.label(), year.log());
+            change(lines.getOrDefault(year.label(), List.of()), year.log());
+        }
+        lines.forEach((label, log) -> {
+            if (!now.containsKey(label)) {
+                change(log, List.of());
+            }
+        });
+        lines = now;
+        learned = book;
+    }
+
+    private void change(List<LogEntry> before, List<LogEntry> after) {
+        if (before == after) {
+            return;
+        }
+        Map<String, LogEntry> gone = new HashMap<>();
+        before.forEach(entry -> gone.put(entry.id(), entry));
+        List<LogEntry> come = new ArrayList<>();
+        for (LogEntry entry : after) {
+            if (entry.equals(gone.get(entry.id()))) {
+                gone.remove(entry.id());
+            } else {
+                come.add(entry);
+            }
+        }
+        gone.values().stream().filter(Learner::isConfirmed).forEach(entry -> suggester.forget(confirmed(entry)));
+        come.stream().filter(Learner::isConfirmed).forEach(entry -> suggester.learn(confirmed(entry)));
     }
 
     private static boolean isConfirmed(LogEntry entry) {
@@ -37,32 +69,5 @@ final class Learner {
 
     private static Confirmed confirmed(LogEntry entry) {
         return new Confirmed(entry.did(), Set.copyOf(entry.subjects()));
-    }
-
-    /** The usual case: one entry more than before, in one year. */
-    private boolean grewByOne(Book book) {
-        if (learned == null || !book.years().keySet().equals(learned.years().keySet())) {
-            return false;
-        }
-        LogEntry added = null;
-        for (YearRecords year : book.years().values()) {
-            List<LogEntry> before = learned.years().get(year.label()).log();
-            if (before == year.log() || before.equals(year.log())) {
-                continue;
-            }
-            if (added != null || year.log().size() != before.size() + 1) {
-                return false;
-            }
-            Set<String> known = new java.util.HashSet<>(before.stream().map(LogEntry::id).toList());
-            List<LogEntry> fresh = year.log().stream().filter(entry -> !known.contains(entry.id())).toList();
-            if (fresh.size() != 1) {
-                return false;
-            }
-            added = fresh.get(0);
-        }
-        if (added != null && isConfirmed(added)) {
-            suggester.learn(confirmed(added));
-        }
-        return true;
     }
 }

@@ -1,63 +1,75 @@
 package org.hearthrule.page.log;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.records.Book;
-import org.hearthrule.records.YearRecords;
 import org.hearthrule.records.YearRecords.LogEntry;
 import org.hearthrule.terms.Subjects;
-import org.hearthrule.terms.Wording;
 
 /**
- * What is looked for in the log. A book of many years is gone through from its latest day and only as far as a page
- * needs.
+ * What is looked for in the log, and one page of what was found.
  *
- * @param form  what was asked, to be set again
+ * @param form  what was asked, to be set again, with complaints
  * @param words small letters; empty for any
+ * @param bare  only entries without a subject
  */
 public record LogSearch(Form form, String words, String child, String subject, LocalDate from, LocalDate to, boolean bare) {
 
-    private static final int DAYS = 30;
+    /** Days of a page. */
+    static final int DAYS = 50;
 
-    /** A day and its entries. */
-    public record Day(String words, String iso, List<Row> rows) { }
-
-    /** An entry as a list sets it. */
-    public record Row(String address, String did, String who, String minutes, String subjects) { }
+    private static final List<String> NAMES = List.of("words", "child", "subject", "day", "from", "to", "bare");
 
     /**
-     * @param older day before which there is more, or null
-     * @param found how many entries fit in all, or -1 when nothing was looked for
+     * A day and its entries.
+     *
+     * @param weekday for example {@code Tuesday}
      */
-    public record Page(List<Day> days, String older, int found) { }
+    public record Day(String words, String weekday, String iso, List<Row> rows) { }
+
+    /** An entry as a list sets it. */
+    public record Row(String address, String did, String who, String minutes, String subjects, boolean bare) { }
+
+    /**
+     * A page of days.
+     *
+     * @param older address of the page before it in time, or null
+     * @param later address of the page after it in time, or null
+     * @param found what fits, counted in words; null when nothing was looked for
+     */
+    public record Page(List<Day> days, String older, String later, String found) { }
 
     static LogSearch of(Form query, Book book) {
         String child = query.raw("child");
+        String subject = query.raw("subject");
         LocalDate day = query.day("day");
+        LocalDate from = day != null ? day : query.day("from");
+        LocalDate to = day != null ? day : query.day("to");
+        if (from != null && to != null && to.isBefore(from)) {
+            query.complain("to", LogWords.say("log.order"));
+        }
         return new LogSearch(query, query.raw("words").toLowerCase(Locale.ROOT), book.student(child).isPresent() ? child : "",
-                query.raw("subject"), day != null ? day : query.day("from"), day != null ? day : query.day("to"), query.is("bare"));
+                Subjects.known(subject) ? subject : "", from, to, query.is("bare"));
     }
 
     public boolean isAsked() {
         return !words.isEmpty() || !child.isEmpty() || !subject.isEmpty() || from != null || to != null || bare;
     }
 
-    /** @return the query without the page, to go on */
-    public String query() {
-        StringBuilder query = new StringBuilder();
-        for (String name : List.of("words", "child", "subject", "day", "from", "to", "bare")) {
+    private String address(String turn, LocalDate day) {
+        StringBuilder query = new StringBuilder("/log?");
+        for (String name : NAMES) {
             if (form.is(name)) {
-                query.append(name).append('=').append(java.net.URLEncoder.encode(form.raw(name), java.nio.charset.StandardCharsets.UTF_8)).append('&');
+                query.append(name).append('=').append(URLEncoder.encode(form.raw(name), StandardCharsets.UTF_8)).append('&');
             }
         }
-        return query.toString();
+        return query.append(turn).append('=').append(day).append("#logged").toString();
     }
 
     private boolean fits(LogEntry entry) {
@@ -69,78 +81,40 @@ public record LogSearch(Form form, String words, String child, String subject, L
                 || entry.materials().stream().anyMatch(one -> one.toLowerCase(Locale.ROOT).contains(words)));
     }
 
-    Page page(Book book, String before) {
-        LocalDate end = before.matches("\\d{4}-\\d\\d-\\d\\d") ? LocalDate.parse(before) : null;
-        Map<LocalDate, List<Row>> days = new LinkedHashMap<>();
-        int found = 0;
-        LocalDate older = null;
-        List<String> labels = new ArrayList<>(book.years().keySet());
-        labels.sort(Comparator.reverseOrder());
-        for (String label : labels) {
-            List<LogEntry> log = new ArrayList<>(book.years().get(label).log());
-            log.sort(Comparator.comparing(LogEntry::date).reversed());
-            for (LogEntry entry : log) {
-                if (!fits(entry)) {
-                    continue;
-                }
-                found++;
-                boolean shown = (end == null || entry.date().isBefore(end)) && (days.size() < DAYS || days.containsKey(entry.date()));
-                if (shown) {
-                    days.computeIfAbsent(entry.date(), day -> new ArrayList<>()).add(row(label, entry, book));
-                } else if (older == null && days.size() >= DAYS) {
-                    older = days.keySet().stream().min(Comparator.naturalOrder()).orElseThrow();
-                }
-            }
-            if (!isAsked() && older != null) {
-                break; // nothing is counted, so no earlier year matters
+    /** @return the latest days; with {@code before} or {@code after} in the query those next to that day */
+    Page page(LogIndex index, Book book) {
+        List<LogIndex.Place> found = isAsked() ? index.latestFirst().stream().filter(place -> fits(place.entry())).toList()
+                : index.latestFirst();
+        List<LocalDate> days = new ArrayList<>();
+        for (LogIndex.Place place : found) {
+            if (days.isEmpty() || !days.get(days.size() - 1).equals(place.entry().date())) {
+                days.add(place.entry().date());
             }
         }
-        List<Day> shown = days.entrySet().stream().map(day -> new Day(Wording.english().date(day.getKey()), day.getKey().toString(),
-                day.getValue())).toList();
-        return new Page(shown, older == null ? null : older.toString(), isAsked() ? found : -1);
-    }
-
-    private static Row row(String label, LogEntry entry, Book book) {
-        boolean all = entry.students().size() == book.students().size() && book.students().size() > 1;
-        String who = all ? "all children" : Wording.english().and(entry.students().stream()
-                .map(id -> book.student(id).map(one -> one.name().split(" ", 2)[0]).orElse(id)).toList());
-        String subjects = entry.subjects().isEmpty() ? "no subject yet" : Wording.english().and(entry.subjects().stream().map(Subjects::name).toList());
-        return new Row("/log/" + label + '/' + entry.id(), entry.did().isEmpty() ? "(no words)" : entry.did(), who,
-                entry.minutes() == 0 ? "" : Minutes.words(entry.minutes()), subjects);
-    }
-
-    /** @return the entry written last of the latest day up to a day, or null */
-    static LogEntry last(Book book, LocalDate upTo) {
-        LogEntry last = null;
-        for (YearRecords year : book.years().values()) {
-            for (LogEntry entry : year.log()) {
-                if (!entry.date().isAfter(upTo) && (last == null || !entry.date().isBefore(last.date()))) {
-                    last = entry;
-                }
-            }
+        int start = start(days);
+        int end = Math.min(start + DAYS, days.size());
+        Map<String, String> children = LogWords.firstNames(book);
+        List<Day> shown = new ArrayList<>();
+        for (LocalDate day : days.subList(start, end)) {
+            List<Row> rows = (isAsked() ? index.on(day).stream().filter(place -> fits(place.entry())) : index.on(day).stream())
+                    .map(place -> LogWords.row(place, children)).toList();
+            shown.add(new Day(LogWords.date(day), LogWords.weekday(day), day.toString(), rows));
         }
-        return last;
+        return new Page(shown, end < days.size() ? address("before", days.get(end - 1)) : null,
+                start > 0 ? address("after", days.get(start)) : null,
+                isAsked() ? LogWords.found(found.size(), days.size()) : null);
     }
 
-    /** @return the latest day before this one on which something was logged */
-    static Optional<LocalDate> lastDay(Book book, LocalDate before) {
-        return Optional.ofNullable(last(book, before.minusDays(1))).map(LogEntry::date);
-    }
-
-    static List<LogEntry> on(Book book, LocalDate day) {
-        List<LogEntry> found = new ArrayList<>();
-        book.years().values().forEach(year -> year.log().stream().filter(entry -> entry.date().equals(day)).forEach(found::add));
-        return found;
-    }
-
-    /** @return a sentence when a child's day has more hours than a day has; else nothing */
-    static String tooFull(Book book, LogEntry added, Book names) {
-        for (String child : added.students()) {
-            int minutes = on(book, added.date()).stream().filter(entry -> entry.students().contains(child)).mapToInt(LogEntry::minutes).sum();
-            if (minutes > Minutes.LONGEST_DAY) {
-                return names.student(child).orElseThrow().name() + " has " + Minutes.words(minutes) + " on that day: look whether one is twice there.";
-            }
+    /** Where the page begins among the days, the latest of which is the first. */
+    private int start(List<LocalDate> days) {
+        LocalDate before = form.day("before");
+        LocalDate after = form.day("after");
+        int start = 0;
+        if (before != null) {
+            start = (int) days.stream().takeWhile(day -> !day.isBefore(before)).count();
+        } else if (after != null) {
+            start = (int) days.stream().takeWhile(day -> day.isAfter(after)).count() - DAYS;
         }
-        return "";
+        return Math.max(0, Math.min(start, days.size()));
     }
 }
