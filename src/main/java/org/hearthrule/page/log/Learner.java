@@ -22,6 +22,13 @@ final class Learner {
     private Book learned;
     private Map<String, List<LogEntry>> lines = Map.of();
 
+    /** Learns aside, so that the first words typed need not wait for the log of many years. */
+    void prepare(Book book) {
+        Thread aside = new Thread(() -> offer(book, ""), "words of the log");
+        aside.setDaemon(true);
+        aside.start();
+    }
+
     synchronized List<Suggestion> offer(Book book, String words) {
         if (learned != book) {
             follow(book);

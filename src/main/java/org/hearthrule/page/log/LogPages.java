@@ -30,6 +30,7 @@ public final class LogPages implements Feature {
     }
 
     private Form fresh(Call call) {
+        shelf.prepare(call.desk());
         Book book = call.desk().book();
         LocalDate today = call.desk().today();
         LocalDate day = call.queryForm().day("day");

@@ -28,8 +28,18 @@ final class Shelf {
     }
 
     List<EntryView.Offered> offered(Desk desk, String words) {
-        return words.isBlank() ? List.of() : learners.computeIfAbsent(desk.folder(), folder -> new Learner())
-                .offer(desk.book(), words).stream().map(Shelf::offered).toList();
+        return words.isBlank() ? List.of() : learner(desk).offer(desk.book(), words).stream().map(Shelf::offered).toList();
+    }
+
+    private Learner learner(Desk desk) {
+        return learners.computeIfAbsent(desk.folder(), folder -> new Learner());
+    }
+
+    /** Makes suggestions ready for the words that are going to be typed. */
+    void prepare(Desk desk) {
+        if (!learners.containsKey(desk.folder())) {
+            learner(desk).prepare(desk.book());
+        }
     }
 
     private static EntryView.Offered offered(Suggestion one) {
