@@ -22,6 +22,7 @@ final class Commands {
         BY_NAME.put("new", () -> new NewCommand());
         BY_NAME.put("import log", () -> new ImportCommand<>(ListKind.LOG));
         BY_NAME.put("import readings", () -> new ImportCommand<>(ListKind.READINGS));
+        BY_NAME.put("export", () -> new ExportCommand());
         BY_NAME.put("copy", () -> new CopyCommand());
         BY_NAME.put("restore", () -> new RestoreCommand());
         BY_NAME.put("lint", () -> new LintCommand());

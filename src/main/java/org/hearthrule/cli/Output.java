@@ -115,11 +115,20 @@ final class Output {
         }
     }
 
+    /** Writes the bytes of a file to the file of {@code --out}. */
+    void file(byte[] content) throws IOException {
+        save(content);
+    }
+
     private void save(String text) throws IOException {
+        save(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private void save(byte[] content) throws IOException {
         Path whole = Files.isSymbolicLink(file) ? file.toRealPath() : file.toAbsolutePath();
         Path half = whole.resolveSibling(".hearthrule-" + ProcessHandle.current().pid() + ".tmp");
         try {
-            Files.writeString(half, text, StandardCharsets.UTF_8);
+            Files.write(half, content);
             Files.move(half, whole, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } finally {
             Files.deleteIfExists(half);

@@ -1,6 +1,7 @@
 package org.hearthrule.tables;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -19,6 +20,7 @@ final class CellNames {
     private final Vocabulary vocabulary;
     private final Map<String, List<String>> said;
     private final Map<String, Use> uses = new LinkedHashMap<>();
+    private final Map<String, List<Use>> cells = new HashMap<>();
 
     CellNames(Vocabulary vocabulary, Map<String, List<String>> said) {
         this.vocabulary = vocabulary;
@@ -52,23 +54,24 @@ final class CellNames {
 
     /** Returns the ids of the names in a cell, each once. */
     List<String> read(Cell cell, Problems problems) {
-        Optional<List<String>> whole = find(cell.text());
-        if (whole.isPresent()) {
-            use(cell.text()).ids = whole.get();
-            return whole.get();
-        }
+        List<Use> names = cells.computeIfAbsent(cell.text(), this::names);
         Set<String> ids = new LinkedHashSet<>();
-        for (String part : CellList.split(cell.text(), vocabulary.between())) {
-            Optional<List<String>> found = find(part);
-            Use use = use(part);
-            if (found.isPresent()) {
-                use.ids = found.get();
-                ids.addAll(found.get());
+        for (Use use : names) {
+            use.rows++;
+            if (use.ids != null) {
+                ids.addAll(use.ids);
             } else {
-                unknown(cell, use, problems);
+                problems.error(cell.place(), vocabulary.code(), Phrases.quoted(use.written), vocabulary.expected(),
+                        use.advice);
             }
         }
         return List.copyOf(ids);
+    }
+
+    /** Returns the names in a cell: the whole of it, or its parts. */
+    private List<Use> names(String text) {
+        List<String> parts = find(text).isPresent() ? List.of(text) : CellList.split(text, vocabulary.between());
+        return parts.stream().map(part -> uses.computeIfAbsent(ImportOptions.plain(part), key -> use(part))).toList();
     }
 
     private Optional<List<String>> find(String name) {
@@ -77,17 +80,12 @@ final class CellNames {
     }
 
     private Use use(String name) {
-        Use use = uses.computeIfAbsent(ImportOptions.plain(name), key -> new Use(name));
-        use.rows++;
-        return use;
-    }
-
-    private void unknown(Cell cell, Use use, Problems problems) {
-        if (use.perhaps == null) {
+        Use use = new Use(name);
+        use.ids = find(name).orElse(null);
+        if (use.ids == null) {
             guess(use);
         }
-        problems.error(cell.place(), vocabulary.code(), Phrases.quoted(use.written), vocabulary.expected(),
-                use.advice);
+        return use;
     }
 
     private void guess(Use use) {
@@ -106,7 +104,7 @@ final class CellNames {
     List<NameUse> uses() {
         List<NameUse> all = new ArrayList<>(uses.size());
         uses.values().forEach(use -> all.add(new NameUse(use.written, use.rows, use.ids != null,
-                use.ids == null ? List.of() : use.ids, use.perhaps == null ? List.of() : use.perhaps)));
+                use.ids == null ? List.of() : use.ids, use.perhaps)));
         return List.copyOf(all);
     }
 
@@ -114,7 +112,7 @@ final class CellNames {
         private final String written;
         private int rows;
         private List<String> ids;
-        private List<String> perhaps;
+        private List<String> perhaps = List.of();
         private String advice;
 
         Use(String written) {

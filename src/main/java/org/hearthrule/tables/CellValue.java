@@ -1,6 +1,7 @@
 package org.hearthrule.tables;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 
@@ -41,7 +42,7 @@ public sealed interface CellValue {
 
         @Override
         public String shown() {
-            BigDecimal seconds = minutes.multiply(BigDecimal.valueOf(HOUR)).setScale(0, java.math.RoundingMode.HALF_UP);
+            BigDecimal seconds = minutes.multiply(BigDecimal.valueOf(HOUR)).setScale(0, RoundingMode.HALF_UP);
             long all = seconds.longValue();
             long rest = all % HOUR;
             String text = all / HOUR / HOUR + ":" + two(all / HOUR % HOUR);

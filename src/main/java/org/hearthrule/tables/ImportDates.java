@@ -2,7 +2,10 @@ package org.hearthrule.tables;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Problems;
 
@@ -13,6 +16,7 @@ import org.hearthrule.input.Problems;
 final class ImportDates {
 
     private final List<Cell> cells;
+    private final Map<DateForm, Long> fits = new EnumMap<>(DateForm.class);
     private final List<DateForm> fitting = new ArrayList<>();
     private final DateForm form;
     private final DateForm nearest;
@@ -25,7 +29,8 @@ final class ImportDates {
     ImportDates(List<Cell> cells, DateForm said, Problems problems) {
         this.cells = cells.stream().filter(cell -> cell.value() instanceof CellValue.Text).toList();
         for (DateForm one : DateForm.values()) {
-            if (!this.cells.isEmpty() && fits(one) == this.cells.size()) {
+            fits.put(one, this.cells.stream().filter(cell -> one.parse(cell.text()) != null).count());
+            if (!this.cells.isEmpty() && fits.get(one) == this.cells.size()) {
                 fitting.add(one);
             }
         }
@@ -88,19 +93,19 @@ final class ImportDates {
     private DateForm nearest() {
         DateForm best = DateForm.ISO;
         for (DateForm one : DateForm.values()) {
-            best = fits(one) > fits(best) ? one : best;
+            best = fits.get(one) > fits.get(best) ? one : best;
         }
         return best;
     }
 
     /** Returns the nearest form if it fits at least half of the dates and no other that fits as many reads one otherwise. */
     private DateForm clearest() {
-        long most = fits(nearest);
+        long most = fits.get(nearest);
         if (most * 2 < cells.size()) {
             return null;
         }
         for (DateForm other : DateForm.values()) {
-            if (fits(other) == most && !cells.stream().allMatch(cell -> same(cell, other))) {
+            if (fits.get(other) == most && !cells.stream().allMatch(cell -> same(cell, other))) {
                 return null;
             }
         }
@@ -108,11 +113,7 @@ final class ImportDates {
     }
 
     private boolean same(Cell cell, DateForm other) {
-        return java.util.Objects.equals(nearest.parse(cell.text()), other.parse(cell.text()));
-    }
-
-    private long fits(DateForm one) {
-        return cells.stream().filter(cell -> one.parse(cell.text()) != null).count();
+        return Objects.equals(nearest.parse(cell.text()), other.parse(cell.text()));
     }
 
     private void refuse(Cell cell, Problems problems) {

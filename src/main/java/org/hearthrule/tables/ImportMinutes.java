@@ -3,6 +3,7 @@ package org.hearthrule.tables;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.hearthrule.input.Phrases;
 import org.hearthrule.input.Problems;
 
@@ -19,6 +20,9 @@ final class ImportMinutes {
     private static final int UNREADABLE = -1;
     private static final BigDecimal HAIR = new BigDecimal("0.001");
 
+    private static final Pattern OF_HOURS = Pattern.compile("\\b(h|hrs?|hours?)\\b");
+    private static final Pattern BARE = Pattern.compile("[0-9]{1,6}(\\.[0-9]+)?");
+
     private ImportMinutes() { }
 
     /**
@@ -28,7 +32,7 @@ final class ImportMinutes {
      * @param hours  true when a bare number is hours, false when it is minutes, null when nobody said
      */
     static int read(Cell cell, String header, Boolean hours, Problems problems) {
-        boolean speaksOfHours = header.toLowerCase(Locale.ROOT).matches(".*\\b(h|hrs?|hours?)\\b.*");
+        boolean speaksOfHours = OF_HOURS.matcher(header.toLowerCase(Locale.ROOT)).find();
         boolean unclear = hours == null && speaksOfHours;
         String text = cell.text();
         int minutes = cell.value() instanceof CellValue.Span span
@@ -49,7 +53,7 @@ final class ImportMinutes {
     }
 
     private static boolean isBare(String text) {
-        return text.length() <= LONGEST_NUMBER && text.matches("[0-9]{1,6}(\\.[0-9]+)?");
+        return text.length() <= LONGEST_NUMBER && BARE.matcher(text).matches();
     }
 
     private static int bare(String text, boolean hours) {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * What somebody said about a table before it is taken over.
@@ -22,6 +23,8 @@ import java.util.Map;
 public record ImportOptions(Map<ImportColumn, ColumnPick> columns, DateForm dateForm, Boolean hours,
                             List<String> students, Map<String, List<String>> children,
                             Map<String, List<String>> subjects, String year, boolean leaveOut) {
+
+    private static final Pattern SPACES = Pattern.compile("[\\s\\u00A0]+");
 
     /** Nothing was said. */
     public static final ImportOptions NONE =
@@ -43,7 +46,7 @@ public record ImportOptions(Map<ImportColumn, ColumnPick> columns, DateForm date
 
     /** Returns a name as it is compared with others. */
     static String plain(String name) {
-        return name.replace('\u00A0', ' ').strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+        return SPACES.matcher(Cells.clean(name)).replaceAll(" ").toLowerCase(Locale.ROOT);
     }
 
     /** @return the same with columns */

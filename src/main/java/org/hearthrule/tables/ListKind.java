@@ -2,6 +2,7 @@ package org.hearthrule.tables;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.hearthrule.records.RecordKind;
 import org.hearthrule.records.YearRecord;
 import org.hearthrule.records.YearRecords;
@@ -13,6 +14,8 @@ import org.hearthrule.records.YearRecords.Reading;
  * makes two of its records the same; all else is shared.
  */
 public abstract sealed class ListKind<T extends YearRecord> permits LogKind, ReadingKind {
+
+    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     /** What was done on each day. */
     public static final ListKind<LogEntry> LOG = new LogKind();
@@ -51,6 +54,6 @@ public abstract sealed class ListKind<T extends YearRecord> permits LogKind, Rea
 
     /** Returns words without the accidents of spacing. */
     static String words(String text) {
-        return text.strip().replaceAll("\\s+", " ");
+        return SPACES.matcher(text.strip()).replaceAll(" ");
     }
 }

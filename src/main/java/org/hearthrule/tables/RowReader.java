@@ -95,8 +95,11 @@ final class RowReader {
     /** Returns a text under the rules of the book, or null. Whatever sign it begins with, it stays text. */
     String text(ImportColumn column) {
         Cell cell = cell(column);
-        return cell == null ? null
-                : Single.of(new Scalar(cell.place(), cell.text(), Scalar.Form.QUOTED), problems).text(Single.KEY);
+        return cell == null ? null : checked(cell, cell.text());
+    }
+
+    private String checked(Cell cell, String text) {
+        return Single.of(new Scalar(cell.place(), text, Scalar.Form.QUOTED), problems).text(Single.KEY);
     }
 
     String requiredText(ImportColumn column) {
@@ -107,8 +110,12 @@ final class RowReader {
         return text == null ? "" : text;
     }
 
+    /** Returns the texts of a cell, parted by semicolons, each under the rules of the book. */
     List<String> texts(ImportColumn column) {
-        return text(column) == null ? List.of() : CellList.split(cell(column).text());
+        Cell cell = cell(column);
+        List<String> texts = cell == null ? List.of() : CellList.split(cell.text());
+        texts.forEach(text -> checked(cell, text));
+        return texts;
     }
 
     Boolean yesOrNo(ImportColumn column) {

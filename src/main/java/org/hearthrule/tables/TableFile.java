@@ -23,7 +23,7 @@ public record TableFile(String name, List<TableSheet> sheets, Optional<Table> ta
     public static final int MOST_BYTES = 20_000_000;
 
     /** The most bytes that a spreadsheet may be unpacked: far above any family's log, far below a machine's memory. */
-    static final long MOST_UNPACKED = 200_000_000;
+    static final long MOST_UNPACKED = 100_000_000;
 
     /** The most cells of a sheet. */
     static final int MOST_CELLS = 1_000_000;

@@ -60,7 +60,8 @@ public final class TableImport<T extends YearRecord> {
      * @param options what was said about the table
      * @return the preview, with every problem of the table
      */
-    public static <T extends YearRecord> ImportPreview<T> preview(TableFile file, ListKind<T> kind, Book before, ImportOptions options) {
+    public static <T extends YearRecord> ImportPreview<T> preview(TableFile file, ListKind<T> kind, Book before,
+                                                                  ImportOptions options) {
         TableImport<T> taking = new TableImport<>(file, kind, before, options);
         return file.table().map(taking::preview).orElseGet(taking::nothing);
     }

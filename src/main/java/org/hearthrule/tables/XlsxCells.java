@@ -2,6 +2,7 @@ package org.hearthrule.tables;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -27,6 +28,8 @@ final class XlsxCells {
 
     /** Spreadsheets keep 15 digits; what stands behind them is noise of binary fractions. */
     private static final MathContext DIGITS = new MathContext(15);
+
+    private static final long HALF_A_SECOND = 500_000_000;
 
     private final String file;
     private final String sheet;
@@ -71,13 +74,18 @@ final class XlsxCells {
         CellFormat format = CellFormat.of(cell.getDataFormatId(), cell.getDataFormatString());
         boolean day = number.compareTo(FIRST_DAY) >= 0 && number.compareTo(AFTER_LAST_DAY) < 0;
         if (format == CellFormat.DAY && day) {
-            return new CellValue.Moment(cell.asDate());
+            return new CellValue.Moment(cell.asDate().plusNanos(HALF_A_SECOND).truncatedTo(ChronoUnit.SECONDS));
         }
         if (format == CellFormat.SPAN || format == CellFormat.TIME_OF_DAY) {
             return new CellValue.Span(number.multiply(MINUTES_OF_A_DAY), format == CellFormat.TIME_OF_DAY);
         }
         BigDecimal rounded = number.round(DIGITS).stripTrailingZeros();
         return new CellValue.Figure(rounded.scale() < 0 ? rounded.setScale(0) : rounded);
+    }
+
+    /** Returns a text as it is written: what looks like an escape begins with one. */
+    static String escaped(String text) {
+        return text.contains("_x") ? ESCAPE.matcher(text).replaceAll("_x005F_x$1_") : text;
     }
 
     private static String unescaped(String text) {

@@ -3,6 +3,7 @@ package org.hearthrule.tables;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -18,7 +19,7 @@ import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
  */
 final class XlsxParts implements Closeable {
 
-    private static final String DOCUMENT_TYPE = "<!DOCTYPE";
+    private static final byte[] DOCUMENT_TYPE = "<!DOCTYPE".getBytes(StandardCharsets.US_ASCII);
     private static final int CHUNK = 1 << 16;
 
     private final ZipFile zip;
@@ -63,7 +64,7 @@ final class XlsxParts implements Closeable {
                         return "more than " + mostBytes + " bytes when unpacked";
                     }
                     matched = match(chunk, read, matched);
-                    if (matched == DOCUMENT_TYPE.length()) {
+                    if (matched == DOCUMENT_TYPE.length) {
                         return "a declaration of a document type, through which XML reaches for other files";
                     }
                 }
@@ -82,12 +83,12 @@ final class XlsxParts implements Closeable {
      */
     private static int match(byte[] chunk, int length, int matched) {
         int found = matched;
-        for (int i = 0; i < length && found < DOCUMENT_TYPE.length(); i++) {
+        for (int i = 0; i < length && found < DOCUMENT_TYPE.length; i++) {
             byte one = chunk[i];
-            if (one == DOCUMENT_TYPE.charAt(found)) {
+            if (one == DOCUMENT_TYPE[found]) {
                 found++;
-            } else if (one != 0) {
-                found = one == DOCUMENT_TYPE.charAt(0) ? 1 : 0;
+            } else if (one != 0 && found > 0) {
+                found = one == DOCUMENT_TYPE[0] ? 1 : 0;
             }
         }
         return found;

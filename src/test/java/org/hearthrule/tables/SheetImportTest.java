@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.hearthrule.tables.Sheets.row;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.hearthrule.input.Problem;
 import org.hearthrule.records.YearRecords.LogEntry;
@@ -89,7 +90,7 @@ class SheetImportTest {
     }
 
     private static ImportPreview<LogEntry> preview(Object[]... rows) {
-        List<Object[]> all = new java.util.ArrayList<>(List.of(rows));
+        List<Object[]> all = new ArrayList<>(List.of(rows));
         all.add(0, HEADERS);
         return preview(Sheets.sheet("Log", all.toArray(Object[][]::new)));
     }

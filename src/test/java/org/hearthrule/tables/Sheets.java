@@ -23,11 +23,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** Spreadsheets as a family's program would write them, made by another library than the one that reads them. */
 final class Sheets {
 
-    static {
-        // the library that writes them asks for a logger, and would say at each start that there is none
-        System.setProperty("log4j2.StatusLogger.level", "OFF");
-    }
-
     private Sheets() { }
 
     /** Returns the bytes of a spreadsheet. */

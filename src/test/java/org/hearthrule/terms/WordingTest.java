@@ -101,7 +101,7 @@ class WordingTest {
     private static Set<String> askedFor() throws IOException {
         Pattern literal = Pattern.compile("\"([a-z]+(?:\\.[a-z0-9-]+)*\\.?)\"");
         Set<String> asked = new TreeSet<>();
-        for (String name : List.of("terms", "pictures", "checklist", "cli")) {
+        for (String name : List.of("terms", "pictures", "tables", "checklist", "cli")) {
             try (Stream<Path> files = Files.walk(Path.of("src/main/java/org/hearthrule", name))) {
                 for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
                     Matcher found = literal.matcher(Files.readString(file));
@@ -121,5 +121,5 @@ class WordingTest {
 
     private static final Set<String> SENTENCE_GROUPS = Set.of("open", "date", "month", "distance", "list", "caution", "status",
             "section", "checklist", "line", "register", "compare", "calendar", "due", "period", "span", "if", "evidence", "law", "explain",
-            "deadlines", "problems", "usage", "mishap", "lint", "ready", "new", "import", "restore", "copy", "picture");
+            "deadlines", "problems", "usage", "mishap", "lint", "ready", "new", "import", "restore", "copy", "export", "picture");
 }
