@@ -8,7 +8,8 @@ import org.hearthrule.page.frame.Option;
 /**
  * The form of an entry as its template sets it.
  *
- * @param days    offered to be chosen without typing; empty for an entry that is mended
+ * @param days    offered to be chosen without typing, as lengths of time are then; empty for an entry that is mended, where what
+ *                was typed before would go before a choice unseen
  * @param offered subjects that the words suggest, none of them ticked
  * @param action  where it is sent
  * @param print   fingerprint of the entry it was opened with, or empty
@@ -39,13 +40,9 @@ public record EntryView(Form form, List<Option> children, List<Option> persons, 
                 || form.complaint("place") != null || form.complaint("by") != null;
     }
 
-    /** @return how many subjects are ticked */
-    public int ticked() {
-        return form.field("subjects", "").values().size();
-    }
-
-    /** @return whether the list of all subjects stands open */
-    public boolean showsSubjects() {
-        return ticked() > 0 || form.complaint("subjects") != null;
+    /** @return the subjects that are ticked, which stand by themselves, in the order of the vocabulary */
+    public List<Option> chosen() {
+        List<String> ticked = form.field("subjects", "").values();
+        return EntryForm.subjects().stream().filter(one -> ticked.contains(one.value())).toList();
     }
 }

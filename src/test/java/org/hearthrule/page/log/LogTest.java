@@ -148,6 +148,15 @@ class LogTest {
         return first("href=\"(/log/2025-26/[^\"]+)\">Rowed to the lock", visit.get("/log").body());
     }
 
+    /** A length that is chosen beside one that is typed already would be passed over without a word. */
+    @Test
+    void anEntryThatIsMendedHasOnePlaceForItsLength() {
+        String page = visit.get(logOne()).body();
+
+        assertThat(page).containsPattern("name=\"minutes\" type=\"text\" value=\"30\"").doesNotContain("name=\"length\"");
+        assertThat(visit.get("/log").body()).contains("name=\"length\"");
+    }
+
     @Test
     void anEntryThatIsMendedKeepsTheTimeItWasWritten() throws IOException {
         String address = logOne();
@@ -189,6 +198,19 @@ class LogTest {
         assertThat(first("name=\"print\" value=\"([^\"]+)\"", suggest.body())).isEqualTo(print);
         assertThat(visit.post(address, "did", "Rowed to the mill", "date", "2026-05-20", "students", "wren", "print", print).body())
                 .contains("changed elsewhere");
+    }
+
+    /** A subject that stands ticked in two places of the form cannot be taken out by unticking one of them. */
+    @Test
+    void aSubjectThatIsTickedStandsOnceInTheForm() {
+        visit.post("/log", "did", "Measured the jetty", "date", "2026-05-20", "students", "wren", "subjects", "measurement");
+        String address = first("href=\"(/log/2025-26/[^\"]+)\">Measured the jetty<", visit.get("/log?day=2026-05-20").body());
+
+        String page = visit.get(address).body();
+
+        assertThat(all("name=\"subjects\" type=\"checkbox\" value=\"(measurement)\" checked", page)).hasSize(1);
+        assertThat(all("name=\"subjects\" type=\"checkbox\" value=\"(measurement)\"", page)).hasSize(1);
+        assertThat(all("name=\"subjects\" type=\"checkbox\" value=\"(arithmetic)\"", page)).isNotEmpty();
     }
 
     @Test
