@@ -290,11 +290,20 @@ public final class FamilyPages implements Feature {
                         one.county(), one.optIns(), null) : one);
             }
             for (String child : children) {
-                placements.add(new Placement(child, state, way, day, null, null, null, district, null, null, List.of(), null));
+                placements.add(begun(book, child, state, way, day, district));
             }
             return BookEdits.withPlacements(book, placements);
         });
         return Answer.done(label + " is noted from " + Wording.english().date(day) + ". What it brings stands here.", "/checklist");
+    }
+
+    /** Who stays in a state lives where they lived: only a move leaves the old district, city and county behind. */
+    private static Placement begun(Book book, String child, String state, String way, LocalDate day, String district) {
+        Optional<Placement> stays = book.placements().stream().filter(one -> one.student().equals(child) && one.to() == null
+                && one.jurisdiction().equals(state)).findFirst();
+        return new Placement(child, state, way, day, null, null, null, district == null ? stays.map(Placement::district).orElse(null)
+                : district, stays.map(Placement::city).orElse(null), stays.map(Placement::county).orElse(null),
+                stays.map(Placement::optIns).orElse(List.of()), null);
     }
 
     // --- an end, an event ---------------------------------------------------------------------------------------------

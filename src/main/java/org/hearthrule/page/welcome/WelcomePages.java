@@ -110,7 +110,7 @@ public final class WelcomePages implements Feature {
         if (!form.isFine()) {
             return begin(call, form, 422);
         }
-        call.desk().edit("The book begun", book -> book(book, family, child, form.raw("state"), way, starts, today));
+        call.desk().edit("The book begun", book -> book(book, family, child, law.get().code(), way, starts, today));
         return Answer.done("Your book is begun. What is due stands here; add another child under Family.", "/checklist");
     }
 

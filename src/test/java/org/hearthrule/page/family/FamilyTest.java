@@ -91,6 +91,30 @@ class FamilyTest {
         assertThat(family()).doesNotContain("us-vt");
     }
 
+    /** Stops a family that only changes its way from losing its district, city and county, which rules look at. */
+    @Test
+    void anotherWayInTheSameStateKeepsWhereTheFamilyLives() throws IOException {
+        visit = Visit.demo(folder);
+
+        visit.post("/family/move", "state", "us-pa", "day", "2026-03-02", "pathway", "private-tutor", "students", "wren");
+
+        assertThat(family()).contains("\"to\": \"2026-03-01\", \"ended\": \"changed-pathway\"").containsPattern("\"pathway\": "
+                + "\"private-tutor\", \"from\": \"2026-03-02\",\\s+\"district\": \"Tennick Valley\", \"city\": \"Tennick\", \"county\": \"Corrow County\"");
+        visit.post("/undo");
+        assertThat(family()).doesNotContain("private-tutor").doesNotContain("ended");
+    }
+
+    /** Stops a state typed by name into the address from being kept under a code that is none. */
+    @Test
+    void aBookKeepsTheStateByItsCode() throws IOException {
+        visit = new Visit(null, folder, Visit.DAY);
+
+        begin("state", "Vermont", "family", "Harbour family", "name", "Ada Harbour", "born", "2015-04-03", "grade", "5",
+                "pathway", "home-study", "starts", "2026-08-31");
+
+        assertThat(family()).contains("\"jurisdiction\": \"us-vt\"");
+    }
+
     @Test
     void aMoveBeforeTheBeginningIsAskedForAgain() throws IOException {
         visit = Visit.demo(folder);
