@@ -19,6 +19,7 @@ public final class CompareSheet {
     private final Comparison comparison;
     private final Wording wording;
     private final SheetBuilder sheet = new SheetBuilder();
+    private String anchor = "";
 
     private CompareSheet(Comparison comparison, Wording wording) {
         this.comparison = comparison;
@@ -27,6 +28,18 @@ public final class CompareSheet {
 
     public static Sheet of(Comparison comparison, Wording wording) {
         return new CompareSheet(comparison, wording).write();
+    }
+
+    /**
+     * What a move brings, without the two laws.
+     *
+     * @param anchor stands before the names of the headings, so that the moves of several children fit in one page
+     */
+    public static Sheet ofMove(Comparison comparison, String anchor, Wording wording) {
+        CompareSheet sheet = new CompareSheet(comparison, wording);
+        sheet.anchor = anchor;
+        sheet.move(comparison.move());
+        return sheet.sheet.sheet("");
     }
 
     private Sheet write() {
@@ -139,7 +152,7 @@ public final class CompareSheet {
         lines("compare.move.owed", here, move, move.owed());
         lines("compare.move.ends", here, move, move.ends());
         lines("compare.move.file", there, move, move.toFile());
-        sheet.heading(wording.say("compare.move.keep"), "keep");
+        sheet.heading(wording.say("compare.move.keep"), anchor + "keep");
         sheet.say(wording.say(move.keep().isEmpty() ? "compare.move.keep.none" : "compare.move.keep.about"));
         for (Comparison.Kept kept : move.keep()) {
             List<String> said = new ArrayList<>();
@@ -160,7 +173,7 @@ public final class CompareSheet {
     }
 
     private void lines(String key, String where, Comparison.Move move, List<Line> lines) {
-        sheet.heading(wording.say(key, where), key.substring(key.lastIndexOf('.') + 1));
+        sheet.heading(wording.say(key, where), anchor + key.substring(key.lastIndexOf('.') + 1));
         sheet.say(wording.say(lines.isEmpty() ? key + ".none" : key + ".about", where, wording.date(move.day())));
         for (Line line : lines) {
             List<String> said = new ArrayList<>();

@@ -14,6 +14,9 @@ import java.util.function.UnaryOperator;
 /** Changes of a book, each a new book. A record is named by its school year and its id in that year's file. */
 public final class BookEdits {
 
+    /** Leaves room for a number behind it. */
+    private static final int LONGEST_STEM = 40;
+
     private BookEdits() { }
 
     /** A record and the label of the school year it lies in. */
@@ -152,6 +155,11 @@ public final class BookEdits {
                 List.copyOf(events), book.facts(), book.answers(), book.years());
     }
 
+    public static Book withFacts(Book book, List<AnsweredFact> facts) {
+        return new Book(book.folder(), book.familyName(), book.students(), book.persons(), book.placements(),
+                book.events(), List.copyOf(facts), book.answers(), book.years());
+    }
+
     /** Notes the answer to a fact; it takes the place of an earlier one about the same. */
     public static Book answerFact(Book book, AnsweredFact answer) {
         List<AnsweredFact> facts = new ArrayList<>(book.facts().stream().filter(fact -> !fact.fact().equals(answer.fact())
@@ -172,9 +180,18 @@ public final class BookEdits {
 
     /** Notes a choice for a year; it takes the place of an earlier one of the same child. */
     public static YearRecords choose(YearRecords year, YearRecords.ChoiceMade choice) {
-        List<YearRecords.ChoiceMade> choices = new ArrayList<>(year.choices().stream().filter(one ->
-                !one.choice().equals(choice.choice()) || !java.util.Objects.equals(one.student(), choice.student())).toList());
+        List<YearRecords.ChoiceMade> choices = new ArrayList<>(unchosen(year, choice.choice(), choice.student()).choices());
         choices.add(choice);
+        return withChoices(year, choices);
+    }
+
+    /** Takes a choice out of a year; {@code student} is null for one of the family. */
+    public static YearRecords unchosen(YearRecords year, String choice, String student) {
+        return withChoices(year, year.choices().stream().filter(one ->
+                !one.choice().equals(choice) || !java.util.Objects.equals(one.student(), student)).toList());
+    }
+
+    private static YearRecords withChoices(YearRecords year, List<YearRecords.ChoiceMade> choices) {
         return new YearRecords(year.label(), year.grades(), year.calendar(), List.copyOf(choices), year.log(),
                 year.readings(), year.samples(), year.tests(), year.evaluations(), year.filings(), year.requests(),
                 year.health(), year.documents(), year.visits());
@@ -205,7 +222,7 @@ public final class BookEdits {
         book.students().forEach(student -> taken.add(student.id()));
         book.persons().forEach(person -> taken.add(person.id()));
         String first = Ids.slug(name.strip().split("\\s+", 2)[0]);
-        String wish = first.isEmpty() ? "child" : first;
+        String wish = first.isEmpty() ? "child" : first.substring(0, Math.min(first.length(), LONGEST_STEM)).replaceAll("-$", "");
         String id = wish;
         for (int number = 2; taken.contains(id); number++) {
             id = wish + '-' + number;

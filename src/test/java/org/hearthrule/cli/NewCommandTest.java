@@ -59,7 +59,7 @@ class NewCommandTest {
                 + "Ida Rowan\nIda Fern Rowan\n2018-02-02\n3\n\n2\n2026-09-01\nno\nyes\n");
 
         assertThat(oneLine(run)).contains("There is a Ida Rowan already", "Press Enter for Example again");
-        assertThat(folder.resolve("book/family.json")).content().contains("\"id\": \"ida\"", "\"id\": \"child-2\"",
+        assertThat(folder.resolve("book/family.json")).content().contains("\"id\": \"ida\"", "\"id\": \"ida-2\"",
                 "private-tutor");
     }
 

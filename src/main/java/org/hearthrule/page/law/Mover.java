@@ -15,7 +15,9 @@ import org.hearthrule.law.Profiles;
 import org.hearthrule.page.frame.Desk;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.records.Book;
+import org.hearthrule.records.BookEdits;
 import org.hearthrule.records.Placement;
+import org.hearthrule.records.Placements;
 import org.hearthrule.records.Student;
 
 /**
@@ -23,10 +25,10 @@ import org.hearthrule.records.Student;
  *
  * @param placement under which it is taught now
  */
-record Mover(Book book, Student student, Placement placement, Profile law, Pathway pathway) {
+public record Mover(Book book, Student student, Placement placement, Profile law, Pathway pathway) {
 
     /** @return the children that follow a law on the desk's day and go on with it */
-    static List<Mover> all(Desk desk, Profiles profiles) throws BadInputException {
+    public static List<Mover> all(Desk desk, Profiles profiles) throws BadInputException {
         Book book = desk.book();
         List<Mover> all = new ArrayList<>();
         for (Checklist.Follows follows : desk.checklist().follows()) {
@@ -39,36 +41,37 @@ record Mover(Book book, Student student, Placement placement, Profile law, Pathw
         return all;
     }
 
-    String code() {
+    public String code() {
         return placement.jurisdiction();
     }
 
-    Option option() {
+    public Option option() {
         return Option.of(student.id(), student.name());
     }
 
     /** @param moves whether the child moves on that day; else both laws are laid beside it where it is */
-    Comparison comparison(Profile there, Pathway way, LocalDate day, boolean moves, Profiles profiles) throws BadInputException {
-        Placement after = new Placement(student.id(), there.code().toLowerCase(Locale.ROOT), way.slug(),
-                moves ? day : placement.from(), null, null, null, null, null, null, List.of(), null);
-        Placement until = new Placement(student.id(), placement.jurisdiction(), placement.pathway(), placement.from(),
-                day.minusDays(1), "moved", placement.started(), placement.district(), placement.city(), placement.county(),
-                placement.optIns(), null);
-        Checklist stayed = judged(List.of(placement), day, profiles);
+    public Comparison comparison(Profile there, Pathway way, LocalDate day, boolean moves, Profiles profiles)
+            throws BadInputException {
+        String state = there.code().toLowerCase(Locale.ROOT);
+        Placement instead = new Placement(student.id(), state, way.slug(), moves ? day : placement.from(), null, null, null,
+                null, null, null, List.of(), null);
+        Checklist stayed = judged(book, day, profiles);
         Comparison.Side left = Comparison.Side.of(law, pathway, day, stayed);
-        Comparison.Side right = Comparison.Side.of(there, way, day, judged(List.of(after), day, profiles));
+        Comparison.Side right = Comparison.Side.of(there, way, day, judged(taught(instead), day, profiles));
+        Book moved = Placements.begin(book, List.of(student.id()),
+                new Placements.Beginning(day, state, way.slug(), null, null, null));
         return new Comparison(day, left, right, moves ? Comparison.Move.of(day, left, right, stayed,
-                judged(List.of(until, after), day, profiles)) : null);
+                judged(moved, day, profiles)) : null);
     }
 
-    /** What this child's records show when it is taught so instead. */
-    private Checklist judged(List<Placement> instead, LocalDate day, Profiles profiles) throws BadInputException {
+    private Book taught(Placement instead) {
         List<Placement> placements = new ArrayList<>(book.placements());
-        int at = placements.indexOf(placement);
-        placements.remove(at);
-        placements.addAll(at, instead);
-        Book changed = new Book(book.folder(), book.familyName(), book.students(), book.persons(), placements, book.events(),
-                book.facts(), book.answers(), book.years());
+        placements.set(placements.indexOf(placement), instead);
+        return BookEdits.withPlacements(book, placements);
+    }
+
+    /** What this child's records show in a book as it would be. */
+    private Checklist judged(Book changed, LocalDate day, Profiles profiles) throws BadInputException {
         return Checklist.of(Checkup.judge(changed, profiles, day, new Problems()), changed).forStudent(student.id());
     }
 }

@@ -41,8 +41,8 @@ class EveryPage {
         return List.of("/checklist", "/checklist?child=wren", "/welcome", "/welcome?state=us-pa", "/log", "/log/week", "/log/again",
                 "/log/2025-26/log-2", "/year", "/records", "/books", "/books/new", "/work", "/work/photos", "/unsettled", "/tests",
                 "/tests/new", "/evaluations", "/papers", "/papers/new", "/documents", "/health", "/requests", "/visits/new",
-                "/readiness?child=wren", "/family", "/family/child", "/family/person", "/family/move?state=us-vt", "/family/stop",
-                "/family/event", "/law", "/law/us-vt", "/law/us-pa/ways", "/compare?here=us-pa&there=us-vt", "/keeping", "/copies",
+                "/readiness?child=wren", "/family", "/family/child", "/family/child?id=wren", "/family/person?id=pascoe",
+                "/family/place?child=wren", "/family/grades", "/family/move?state=us-vt", "/family/stop", "/family/event", "/law", "/law/us-vt", "/law/us-pa/ways", "/compare?here=us-pa&there=us-vt", "/keeping", "/copies",
                 "/calendar", "/nowhere");
     }
 

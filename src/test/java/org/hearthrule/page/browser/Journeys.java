@@ -86,7 +86,7 @@ class Journeys {
         press("Show what is due");
         expect("The coming year");
         link("Begin a book");
-        press("Begin the book");
+        press("Look it over");
         expect("things must be put right");
         assertThat(chromium.driver().switchTo().activeElement().getDomAttribute("id")).isEqualTo("complaints");
         type("family", "Harbour family");
@@ -95,6 +95,9 @@ class Journeys {
         new Select(find("#grade")).selectByVisibleText("Grade 5");
         find("#pathway").click();
         day("starts", "2026-08-24");
+        press("Look it over");
+        expect("Nothing is written yet", "Born on April 3, 2015");
+        assertThat(Files.exists(visit.book().resolve("family.json"))).isFalse();
         press("Begin the book");
 
         expect("Harbour family", "Your book is begun", "Checklist");
@@ -164,6 +167,8 @@ class Journeys {
         day("day", "2026-03-02");
         find("#pathway").click();
         chromium.driver().findElements(By.name("students")).forEach(WebElement::click);
+        press("See what it brings first");
+        expect("What the move brings Wren Kestler", "Worth keeping");
         press("Note it");
 
         expect("The move to Vermont is noted from March 2, 2026");
