@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.JavascriptExecutor;
 
 /** Every page, in a real browser: nothing that keeps people out (axe-core), nothing wider than a phone, no word on its console. */
-class EveryPage {
+class EveryPageTest {
 
     @TempDir
     private static Path folder;

@@ -22,7 +22,7 @@ import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** The ways a parent goes, in a real browser. */
-class Journeys {
+class JourneysTest {
 
     @TempDir
     private Path folder;
