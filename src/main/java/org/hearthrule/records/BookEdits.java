@@ -216,6 +216,11 @@ public final class BookEdits {
                 year.documents(), year.visits());
     }
 
+    /** @return words as files spell a kind: {@code Physician visit} is {@code physician-visit}; empty when no letter is plain */
+    public static String slug(String words) {
+        return Ids.slug(words);
+    }
+
     /** @return an id for a child or a person: the first name in plain letters, with a number where it is taken */
     public static String newPersonId(Book book, String name) {
         Set<String> taken = new HashSet<>();

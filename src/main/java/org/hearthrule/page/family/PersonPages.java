@@ -121,7 +121,7 @@ final class PersonPages implements Feature {
         for (int number = 0; number <= held.size(); number++) {
             String typed = form.text("credential-" + number);
             LocalDate given = form.day("given-" + number);
-            String kind = typed == null ? "" : typed.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+            String kind = typed == null ? "" : BookEdits.slug(typed);
             if (!kind.isEmpty()) {
                 credentials.add(new Person.Credential(kind, number < held.size() ? held.get(number).state() : null, given));
             } else if (typed != null) {

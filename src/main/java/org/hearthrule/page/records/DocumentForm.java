@@ -47,7 +47,7 @@ final class DocumentForm extends RecordForm<KeptDocument> {
 
     @Override
     Form fill(KeptDocument one) {
-        return fillKind(Form.empty(), "kind", one.kind()).tick("students", one.students()).fill("date", one.date())
+        return Form.empty().fill("kind", one.kind()).tick("students", one.students()).fill("date", one.date())
                 .fill("copy", one.file());
     }
 

@@ -45,8 +45,7 @@ final class EvaluationForm extends RecordForm<Evaluation> {
         fields.add(form.field("student", "Whose work").options(offered.children()).type("one").must());
         fields.add(form.field("date", "On").type("date").must());
         fields.addAll(kindFields(form, "method", "What kind", offered.evaluationMethods()));
-        fields.add(form.field("by", "By whom").options(offered.persons()).type("select"));
-        fields.add(form.field("by-other", "Somebody else").hint("A role, such as certified teacher."));
+        fields.addAll(personFields(form, "by", "By whom", "A role, such as certified teacher.", offered));
         fields.add(form.field("consent", "Who agreed to it beforehand"));
         fields.add(form.field("includes", "It rested on").options(INCLUDES).type("several"));
         fields.add(form.field("outcome", "What the report says").hint("Its own word, for example appropriate or satisfactory."));
@@ -56,7 +55,7 @@ final class EvaluationForm extends RecordForm<Evaluation> {
 
     @Override
     Form fill(Evaluation one) {
-        return fillKind(Form.empty(), "method", one.method()).fill("student", one.student()).fill("date", one.date())
+        return Form.empty().fill("method", one.method()).fill("student", one.student()).fill("date", one.date())
                 .fill("by", one.by()).fill("consent", one.consent()).tick("includes", one.includes())
                 .fill("outcome", one.outcome()).fill("note", one.note());
     }
@@ -70,7 +69,7 @@ final class EvaluationForm extends RecordForm<Evaluation> {
         return new Evaluation(id, form.mustOneOf("student", offered.childIds(), "Choose whose work was looked at."),
                 form.mustDay("date", "Enter the day of the evaluation."),
                 kindOf(form, "method", offered.evaluationMethods(), "Choose what kind it was, or name another."),
-                TestForm.person(form, "by", offered), form.text("consent"), includes, form.text("outcome"), form.text("note", 2_000));
+                personOf(form, "by", offered), form.text("consent"), includes, form.text("outcome"), form.text("note", 2_000));
     }
 
     @Override

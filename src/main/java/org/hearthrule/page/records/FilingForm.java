@@ -65,7 +65,7 @@ final class FilingForm extends RecordForm<Filing> {
 
     @Override
     Form fill(Filing filing) {
-        return fillKind(Form.empty(), "paper", filing.paper()).tick("students", filing.students()).fill("sent", filing.sent())
+        return Form.empty().fill("paper", filing.paper()).tick("students", filing.students()).fill("sent", filing.sent())
                 .fill("how", filing.how()).fill("to", filing.to()).fill("for", filing.year()).fill("part", filing.part())
                 .fill("states", String.join("\n", filing.states())).fill("attached", String.join("\n", filing.attached()))
                 .fill("copy", filing.copy());

@@ -46,7 +46,7 @@ final class HealthForm extends RecordForm<HealthPaper> {
 
     @Override
     Form fill(HealthPaper one) {
-        return fillKind(Form.empty(), "kind", one.kind()).fill("student", one.student()).fill("date", one.date());
+        return Form.empty().fill("kind", one.kind()).fill("student", one.student()).fill("date", one.date());
     }
 
     @Override

@@ -1,14 +1,22 @@
 package org.hearthrule.page.records;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
+import org.hearthrule.page.frame.Option;
+import org.hearthrule.records.BookEdits;
 import org.hearthrule.records.RecordKind;
 import org.hearthrule.records.YearLabel;
 import org.hearthrule.records.YearRecord;
+import org.hearthrule.terms.Wording;
 
 /** How one kind of record is entered and read. {@link RecordPages} does the rest alike for all. Stateless. */
 abstract class RecordForm<T extends YearRecord> {
+
+    private static final String OTHER = "-other";
 
     abstract RecordKind kind();
 
@@ -53,7 +61,7 @@ abstract class RecordForm<T extends YearRecord> {
     }
 
     /** @return states that its list can be narrowed to */
-    List<org.hearthrule.page.frame.Option> states() {
+    List<Option> states() {
         return List.of();
     }
 
@@ -63,8 +71,8 @@ abstract class RecordForm<T extends YearRecord> {
     }
 
     /** @return what was entered before and is offered again, by the id of the datalist that a field names */
-    java.util.Map<String, List<String>> before(Offered offered) {
-        return java.util.Map.of();
+    Map<String, List<String>> before(Offered offered) {
+        return Map.of();
     }
 
     /** @return path of the scan within the book, or null */
@@ -85,37 +93,49 @@ abstract class RecordForm<T extends YearRecord> {
         return YearLabel.of(record.day()).toString();
     }
 
-    static String when(java.time.LocalDate day) {
-        return org.hearthrule.terms.Wording.english().date(day);
+    static String when(LocalDate day) {
+        return Wording.english().date(day);
     }
 
     /** @return an own word typed where none of those offered fits, as files spell it; null when neither */
-    static String kindOf(Form form, String name, List<org.hearthrule.page.frame.Option> offered, String whatToChoose) {
-        String other = form.text(name + "-other");
-        if (other != null) {
-            String slug = other.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
-            if (slug.isEmpty()) {
-                form.complain(name + "-other", "Type a name with letters.");
-            }
-            return slug;
+    static String kindOf(Form form, String name, List<Option> offered, String whatToChoose) {
+        String other = form.text(name + OTHER);
+        if (other == null) {
+            return form.mustOneOf(name, offered.stream().map(Option::value).toList(), whatToChoose);
         }
-        return form.mustOneOf(name, offered.stream().map(org.hearthrule.page.frame.Option::value).toList(), whatToChoose);
-    }
-
-    /** Puts a kind into the choice, or beside it when it is not among those offered. */
-    static Form fillKind(Form form, String name, String kind) {
-        return form.fill(name, kind).fill(name + "-known", kind);
+        String slug = BookEdits.slug(other);
+        if (slug.isEmpty()) {
+            form.complain(name + OTHER, "Type a name with letters.");
+        }
+        return slug;
     }
 
     /** @return the two fields of a kind: the choice, and an own word */
-    static List<Field> kindFields(Form form, String name, String label, List<org.hearthrule.page.frame.Option> offered) {
-        String kind = form.raw(name);
-        boolean known = kind.isEmpty() || offered.stream().anyMatch(one -> one.value().equals(kind));
-        List<org.hearthrule.page.frame.Option> all = new java.util.ArrayList<>(offered);
-        if (!known && !form.is(name + "-other")) {
-            form.fill(name + "-other", Offered.plain(kind));
+    static List<Field> kindFields(Form form, String name, String label, List<Option> offered) {
+        keepOther(form, name, offered, Offered::plain);
+        return List.of(form.field(name, label).options(offered).type("select").must(),
+                form.field(name + OTHER, "Another").hint("When none of those fits: its name."));
+    }
+
+    /** @return a person of the book, or the role that was typed; null when neither */
+    static String personOf(Form form, String name, Offered offered) {
+        String other = form.text(name + OTHER);
+        return other != null ? other : form.oneOf(name, offered.persons().stream().map(Option::value).toList());
+    }
+
+    /** @return the two fields of a person: the choice, and a role */
+    static List<Field> personFields(Form form, String name, String label, String hint, Offered offered) {
+        keepOther(form, name, offered.persons(), UnaryOperator.identity());
+        return List.of(form.field(name, label).options(offered.persons()).type("select"),
+                form.field(name + OTHER, "Somebody else").hint(hint));
+    }
+
+    /** What a record holds and the choice does not offer goes into the field beside it: a form loses nothing it was opened with. */
+    private static void keepOther(Form form, String name, List<Option> offered, UnaryOperator<String> words) {
+        String held = form.raw(name);
+        boolean unknown = !held.isEmpty() && offered.stream().noneMatch(one -> one.value().equals(held));
+        if (unknown && !form.is(name + OTHER)) {
+            form.fill(name + OTHER, words.apply(held));
         }
-        return List.of(form.field(name, label).options(all).type("select").must(),
-                form.field(name + "-other", "Another").hint("When none of those fits: its name."));
     }
 }

@@ -47,8 +47,7 @@ final class TestForm extends RecordForm<TestTaken> {
         fields.addAll(kindFields(form, "method", "What kind", offered.testMethods()));
         fields.add(form.field("name", "Its name").hint("As printed on it."));
         fields.add(form.field("edition", "Its edition or level"));
-        fields.add(form.field("givenBy", "Who gave it").options(offered.persons()).type("select"));
-        fields.add(form.field("givenBy-other", "Somebody else").hint("A role, such as school or testing center."));
+        fields.addAll(personFields(form, "givenBy", "Who gave it", "A role, such as school or testing center.", offered));
         fields.add(form.field("place", "Where"));
         fields.add(form.field("consent", "Who agreed to it beforehand"));
         fields.add(form.field("scores", "Scores").type("area")
@@ -58,9 +57,9 @@ final class TestForm extends RecordForm<TestTaken> {
 
     @Override
     Form fill(TestTaken test) {
-        return fillKind(Form.empty(), "method", test.method()).fill("student", test.student()).fill("date", test.date())
+        return Form.empty().fill("method", test.method()).fill("student", test.student()).fill("date", test.date())
                 .fill("name", test.name()).fill("edition", test.edition()).fill("givenBy", test.givenBy())
-                .fill("givenBy-other", null).fill("place", test.place()).fill("consent", test.consent())
+                .fill("place", test.place()).fill("consent", test.consent())
                 .fill("scores", test.scores().stream().map(s -> s.area() + ' ' + s.measure() + ' ' + s.value().toPlainString())
                         .collect(Collectors.joining("\n")));
     }
@@ -70,14 +69,7 @@ final class TestForm extends RecordForm<TestTaken> {
         String method = kindOf(form, "method", offered.testMethods(), "Choose what kind of test it was, or name another.");
         return new TestTaken(id, form.mustOneOf("student", offered.childIds(), "Choose who took it."),
                 form.mustDay("date", "Enter the day of the test."), method, form.text("name"), form.text("edition"),
-                person(form, "givenBy", offered), form.text("place"), form.text("consent"), scores(form));
-    }
-
-    /** A person of the book, or a role that was typed. */
-    static String person(Form form, String name, Offered offered) {
-        String other = form.text(name + "-other");
-        String chosen = form.raw(name);
-        return other != null ? other : chosen.isEmpty() ? null : chosen;
+                personOf(form, "givenBy", offered), form.text("place"), form.text("consent"), scores(form));
     }
 
     private static List<Score> scores(Form form) {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hearthrule.page.Visit;
@@ -147,5 +149,49 @@ class PapersTest {
 
         assertThat(visit.get(address.replace("&amp;", "&")).body()).contains("What was counted").contains("not legal advice");
         assertThat(visit.get("/line?id=nothing").status()).isEqualTo(404);
+    }
+
+    /** A choice offers persons of the book alone; a role that stands in it must not be lost when something else is mended. */
+    @Test
+    void whoGaveATestStaysWhenTheTestIsMended() throws IOException {
+        visit.post("/tests/new", "student", "wren", "date", "2026-05-02", "method", "standardized-test", "name", "Harbour Test",
+                "givenBy-other", "testing center");
+        String address = first("href=\"(/tests/2025-26/[^\"]+)\">Harbour Test", visit.get("/tests").body());
+
+        mend(address, "edition", "Second edition");
+
+        assertThat(year()).contains("\"edition\": \"Second edition\"").contains("\"givenBy\": \"testing center\"");
+    }
+
+    /** The same of an evaluation, and of a kind that no law of the book asks for. */
+    @Test
+    void whatIsNotOfferedStaysWhenAnEvaluationIsMended() throws IOException {
+        visit.post("/evaluations/new", "student", "wren", "date", "2026-05-02", "method-other", "Long talk", "by-other", "a neighbor");
+        String address = first("href=\"(/evaluations/2025-26/[^\"]+)\">Long talk", visit.get("/evaluations").body());
+
+        mend(address, "note", "At the kitchen table.");
+
+        assertThat(year()).contains("\"method\": \"long-talk\"").contains("\"by\": \"a neighbor\"").contains("At the kitchen table.");
+    }
+
+    /** Sends a form as it stands, with one field changed, as a browser does. */
+    private void mend(String address, String name, String value) {
+        String page = visit.get(address).body();
+        String form = page.substring(page.indexOf("action=\"" + address + "\""), page.indexOf("</form>", page.indexOf("action=\"" + address + "\"")));
+        List<String> sent = new ArrayList<>(List.of(name, value));
+        Matcher inputs = Pattern.compile("<input id=\"[^\"]+\" name=\"([^\"]+)\" type=\"(\\w+)\" value=\"([^\"]*)\"( checked)?").matcher(form);
+        while (inputs.find()) {
+            boolean box = List.of("radio", "checkbox").contains(inputs.group(2));
+            if (!inputs.group(1).equals(name) && (!box || inputs.group(4) != null)) {
+                sent.addAll(List.of(inputs.group(1), inputs.group(3)));
+            }
+        }
+        Matcher selects = Pattern.compile("<select id=\"[^\"]+\" name=\"([^\"]+)\".*?</select>", Pattern.DOTALL).matcher(form);
+        while (selects.find()) {
+            Matcher chosen = Pattern.compile("<option value=\"([^\"]*)\" selected").matcher(selects.group());
+            sent.addAll(List.of(selects.group(1), chosen.find() ? chosen.group(1) : ""));
+        }
+        sent.addAll(List.of("print", first("name=\"print\" value=\"([^\"]+)\"", form)));
+        assertThat(visit.post(address, sent.toArray(String[]::new)).status()).isEqualTo(303);
     }
 }
