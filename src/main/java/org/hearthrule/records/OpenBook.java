@@ -96,7 +96,7 @@ public final class OpenBook {
      * @throws IOException       when writing fails; nothing is changed then
      */
     public synchronized void edit(String label, UnaryOperator<Book> edit) throws IOException, BadInputException {
-        Change change = write(label, edit);
+        Change change = write(label, edit::apply);
         if (change == null) {
             return;
         }
@@ -107,26 +107,34 @@ public final class OpenBook {
         }
     }
 
-    /** @return the change, or null when there was none */
-    private Change write(String label, UnaryOperator<Book> edit) throws IOException, BadInputException {
+    /** Makes a new book of another, or says why it cannot be. */
+    private interface Edit {
+        Book of(Book book) throws IOException;
+    }
+
+    /**
+     * Tries anew when a file has changed in the moment between; at the last try our version is kept beside theirs, and
+     * the exception says so.
+     *
+     * @return the change, or null when there was none
+     */
+    private Change write(String label, Edit edit) throws IOException, BadInputException {
         for (int tries = 1;; tries++) {
             refresh();
             if (problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR)) {
                 throw new BadInputException(problems);
             }
             Book before = now.book();
-            Book after = edit.apply(before);
+            Book after = edit.of(before);
             if (after == before) {
                 return null;
             }
-            Optional<Snapshot> written = writer.writeUnlessChanged(now, after);
+            Optional<Snapshot> written = tries < TRIES ? writer.writeUnlessChanged(now, after)
+                    : Optional.of(writer.write(now, after));
             if (written.isPresent()) {
                 now = written.get();
                 seen = stamps();
                 return new Change(label, before, now.book());
-            }
-            if (tries == TRIES) {
-                now = writer.write(now, after); // keeps our version beside theirs, and says so
             }
             seen = Map.of();
         }
@@ -140,11 +148,6 @@ public final class OpenBook {
     /** @return what was taken back and can be done again */
     public synchronized Optional<String> redoable() {
         return Optional.ofNullable(undone.peek()).map(Change::label);
-    }
-
-    /** @return labels of the changes that can be taken back, the last one first */
-    public synchronized List<String> history() {
-        return done.stream().map(Change::label).toList();
     }
 
     /**
@@ -175,14 +178,9 @@ public final class OpenBook {
         return Optional.of(last.label());
     }
 
+    /** Takes a change from outside that comes at the same time into account, as an edit does. */
     private void turn(Change change, Book from, Book to) throws IOException, BadInputException {
-        refresh();
-        Book target = BookMerge.merge(from, to, now.book()).orElseThrow(() -> new UndoRefusedException(change.label()));
-        write(change.label(), book -> target);
-    }
-
-    /** @return the copies that are kept of the book's files, the newest first */
-    public List<Copy> copies() throws IOException {
-        return writer.copies();
+        write(change.label(), book -> BookMerge.merge(from, to, book)
+                .orElseThrow(() -> new UndoRefusedException(change.label())));
     }
 }
