@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.law.Pathway;
@@ -111,7 +110,7 @@ public record Checklist(LocalDate asOf, String family, List<Follows> follows, Li
     }
 
     private static Optional<Profile> profile(Judgement judgement, String code) {
-        return judgement.profiles().stream().filter(p -> p.code().toLowerCase(Locale.ROOT).equals(code)).findFirst();
+        return judgement.profiles().stream().filter(p -> p.slug().equals(code)).findFirst();
     }
 
     /** @return only what concerns one child: its own lines and those of the family */

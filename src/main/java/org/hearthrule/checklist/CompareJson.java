@@ -3,7 +3,6 @@ package org.hearthrule.checklist;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.terms.Wording;
@@ -33,7 +32,7 @@ public final class CompareJson {
 
     private static void side(JsonGenerator json, Comparison.Side side, Comparison comparison) throws IOException {
         json.writeStartObject();
-        Json.text(json, "jurisdiction", side.law().code().toLowerCase(Locale.ROOT));
+        Json.text(json, "jurisdiction", side.law().slug());
         Json.text(json, "pathway", side.pathway().slug());
         Json.day(json, "lastRead", side.law().lastRead());
         json.writeArrayFieldStart("asks");

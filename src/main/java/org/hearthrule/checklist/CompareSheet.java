@@ -3,7 +3,6 @@ package org.hearthrule.checklist;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.hearthrule.checklist.Sheet.Item;
 import org.hearthrule.checklist.Sheet.Reference;
@@ -66,7 +65,7 @@ public final class CompareSheet {
 
     private Sheet.Link law(Comparison.Side side) {
         return new Sheet.Link(wording.say("law.to.law", side.law().name()),
-                new Reference.Law(side.law().code().toLowerCase(Locale.ROOT), side.pathway().slug()));
+                new Reference.Law(side.law().slug(), side.pathway().slug()));
     }
 
     private List<Sheet.Topic> topics(Comparison.Side here, Comparison.Side there) {
@@ -100,7 +99,7 @@ public final class CompareSheet {
 
     private static String command(Comparison.Side side) {
         String way = side.pathway().usual() ? "" : " --pathway " + side.pathway().slug();
-        return side.law().code().toLowerCase(Locale.ROOT) + way;
+        return side.law().slug() + way;
     }
 
     private String name(Comparison.Side side) {

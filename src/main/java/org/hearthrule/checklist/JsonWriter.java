@@ -29,7 +29,7 @@ public final class JsonWriter {
         return Json.write(json -> {
             json.writeStartObject();
             Json.text(json, "jurisdiction", one(checklist.follows().stream()
-                    .map(f -> f.profile().code().toLowerCase(Locale.ROOT)).distinct().toList()));
+                    .map(f -> f.profile().slug()).distinct().toList()));
             Json.text(json, "pathway", one(checklist.follows().stream().map(f -> f.pathway().slug()).distinct().toList()));
             Json.day(json, "asOf", checklist.asOf());
             Json.text(json, "caution", wording.say("caution"));

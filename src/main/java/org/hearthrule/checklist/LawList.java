@@ -25,7 +25,7 @@ public final class LawList {
         for (Profile profile : profiles) {
             String code = profile.code().substring("us-".length()).toLowerCase(Locale.ROOT);
             rows.add(row(new Sheet.See(code + "  " + profile.name(), new Sheet.Link(profile.name(),
-                    new Sheet.Reference.Law(profile.code().toLowerCase(Locale.ROOT), null))), Reading.of(profile),
+                    new Sheet.Reference.Law(profile.slug(), null))), Reading.of(profile),
                     profile.lastRead().toString()));
         }
         rows.add(row(new Sheet.Text(wording.say("law.list.sum")), Reading.of(profiles), ""));
@@ -61,7 +61,7 @@ public final class LawList {
             json.writeArrayFieldStart("jurisdictions");
             for (Profile profile : profiles) {
                 json.writeStartObject();
-                Json.text(json, "jurisdiction", profile.code().toLowerCase(Locale.ROOT));
+                Json.text(json, "jurisdiction", profile.slug());
                 Json.text(json, "name", profile.name());
                 Json.texts(json, "pathways", profile.pathways().stream().map(Pathway::slug).toList());
                 Reading reading = Reading.of(profile);

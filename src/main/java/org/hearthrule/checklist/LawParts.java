@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import org.hearthrule.law.Cite;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
@@ -34,7 +33,7 @@ final class LawParts {
     }
 
     String code() {
-        return profile.code().toLowerCase(Locale.ROOT);
+        return profile.slug();
     }
 
     void head(SheetBuilder sheet) {
@@ -44,7 +43,7 @@ final class LawParts {
 
     /** @return the ways that were open on the day */
     List<Pathway> standing() {
-        return profile.pathways().stream().filter(way -> way.validity().inForceOn(asOf)).toList();
+        return profile.pathwaysOn(asOf);
     }
 
     /** The ways there are, where there are several. */

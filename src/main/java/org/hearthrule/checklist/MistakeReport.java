@@ -3,7 +3,6 @@ package org.hearthrule.checklist;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.hearthrule.law.Cite;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
@@ -45,7 +44,7 @@ public final class MistakeReport {
     private String write() {
         page.paragraph(0, wording.say("law.mistake.title", law.name(), asked.title())).blank();
         fact("rule", asked.id());
-        fact("file", law.code().toLowerCase(Locale.ROOT) + ".yaml, SHA-256 " + law.contentHash());
+        fact("file", law.slug() + ".yaml, SHA-256 " + law.contentHash());
         fact("version", version());
         said("says", sentences());
         said("from", from());

@@ -16,7 +16,7 @@ public final class ReadinessJson {
             Json.day(json, "asOf", ready.asOf());
             Json.text(json, "caution", wording.say("caution"));
             Json.text(json, "jurisdiction", ready.follows() == null ? null
-                    : ready.follows().profile().code().toLowerCase(Locale.ROOT));
+                    : ready.follows().profile().slug());
             Json.text(json, "pathway", ready.follows() == null ? null : ready.follows().pathway().slug());
             Json.day(json, "first", ready.first());
             Json.day(json, "last", ready.last());

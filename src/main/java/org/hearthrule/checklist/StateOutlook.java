@@ -50,12 +50,6 @@ public record StateOutlook(Profile law, Pathway pathway, LocalDate today, String
         return new Gathering(law, pathway, today, wording).outlook();
     }
 
-    /** @return the outlook on every way that is open on the day, the usual one first */
-    public static List<StateOutlook> ofEach(Profile law, LocalDate today, Wording wording) {
-        return law.pathways().stream().filter(way -> way.validity().inForceOn(today))
-                .sorted(Comparator.comparing(way -> !way.usual())).map(way -> of(law, way, today, wording)).toList();
-    }
-
     private static final class Gathering {
         private final Profile law;
         private final Pathway pathway;

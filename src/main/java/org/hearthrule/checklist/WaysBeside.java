@@ -36,7 +36,7 @@ public final class WaysBeside {
     }
 
     private Sheet.Beside beside() {
-        List<Pathway> ways = law.pathways().stream().filter(way -> way.validity().inForceOn(asOf))
+        List<Pathway> ways = law.pathwaysOn(asOf).stream()
                 .sorted(Comparator.comparing(way -> !way.usual())).toList();
         List<Sheet.Topic> topics = new ArrayList<>();
         for (Topic topic : TOPICS) {

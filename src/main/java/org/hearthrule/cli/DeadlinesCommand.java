@@ -64,11 +64,9 @@ final class DeadlinesCommand implements Command {
         Wording wording = Wording.english();
         TextPage page = new TextPage(output.style(), wording);
         page.heading(wording.say("deadlines.pathways", law.name().toUpperCase(Locale.ROOT)));
-        for (Pathway pathway : law.pathways()) {
-            if (pathway.validity().inForceOn(asOf)) {
-                page.hanging(2, "", pathway.slug() + (pathway == shown ? wording.say("deadlines.usual") : "")
-                        + ": " + pathway.inShort());
-            }
+        for (Pathway pathway : law.pathwaysOn(asOf)) {
+            page.hanging(2, "", pathway.slug() + (pathway == shown ? wording.say("deadlines.usual") : "")
+                    + ": " + pathway.inShort());
         }
         page.blank().paragraph(0, wording.say("deadlines.shown", shown.slug())).blank();
         return page.toString();

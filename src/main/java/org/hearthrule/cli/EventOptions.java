@@ -31,7 +31,7 @@ final class EventOptions {
             return Optional.empty();
         }
         String kind = typed.substring(0, equals);
-        Optional<EventKind> known = Arrays.stream(EventKind.values()).filter(k -> k.slug().equals(kind)).findFirst();
+        Optional<EventKind> known = EventKind.of(kind);
         if (known.isEmpty()) {
             List<String> slugs = Arrays.stream(EventKind.values()).map(EventKind::slug).toList();
             given.problem(typed, "UNKNOWN-EVENT", "the event \"" + kind + '"', "one of " + String.join(", ", slugs),

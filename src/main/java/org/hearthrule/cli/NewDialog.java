@@ -1,6 +1,5 @@
 package org.hearthrule.cli;
 
-import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
@@ -138,7 +137,7 @@ final class NewDialog {
     }
 
     private List<Pathway> standing() {
-        return draft.child().profile.pathways().stream().filter(p -> p.validity().inForceOn(terminal.today())).toList();
+        return draft.child().profile.pathwaysOn(terminal.today());
     }
 
     private String confirm() {

@@ -53,7 +53,7 @@ final class TypedBook {
 
     /** @param to last day, or null while it goes on; one that ended did so by a move */
     static Placement placement(Profile law, Pathway way, LocalDate from, LocalDate to) {
-        return new Placement(CHILD, law.code().toLowerCase(Locale.ROOT), way.slug(), from, to, to == null ? null : "moved",
+        return new Placement(CHILD, law.slug(), way.slug(), from, to, to == null ? null : "moved",
                 null, null, null, null, List.of(), null);
     }
 

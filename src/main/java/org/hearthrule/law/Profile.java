@@ -2,6 +2,7 @@ package org.hearthrule.law;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.terms.Grades;
@@ -88,6 +89,16 @@ public record Profile(String code, String name, String lawCallsIt, String agency
     /** @return the day a source of this profile was last read */
     public LocalDate lastRead() {
         return sources.values().stream().map(Source::read).max(LocalDate::compareTo).orElseThrow();
+    }
+
+    /** @return the code as record books and addresses write it, for example {@code us-xx} */
+    public String slug() {
+        return code.toLowerCase(Locale.ROOT);
+    }
+
+    /** @return the pathways that stand on a day, in the order of the file */
+    public List<Pathway> pathwaysOn(LocalDate day) {
+        return pathways.stream().filter(pathway -> pathway.validity().inForceOn(day)).toList();
     }
 
     public Optional<Pathway> pathway(String slug) {

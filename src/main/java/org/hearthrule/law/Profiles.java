@@ -107,6 +107,21 @@ public final class Profiles {
     }
 
     /**
+     * Reads one profile.
+     *
+     * @param asked as for {@link #find(String)}
+     * @return the profile; empty when there is none of that name
+     * @throws BadInputException when the profile has errors
+     */
+    public Optional<Profile> known(String asked) throws BadInputException {
+        try {
+            return asked.isEmpty() ? Optional.empty() : Optional.of(find(asked));
+        } catch (UnknownJurisdictionException e) {
+            return Optional.empty();
+        }
+    }
+
+    /**
      * Reads one profile and records what is wrong with it, warnings too.
      *
      * @param asked    as for {@link #find(String)}

@@ -160,6 +160,13 @@ public final class BookEdits {
                 book.events(), List.copyOf(facts), book.answers(), book.years());
     }
 
+    /** Notes something that happened, after what was noted before. */
+    public static Book withEvent(Book book, BookEvent event) {
+        List<BookEvent> events = new ArrayList<>(book.events());
+        events.add(event);
+        return withEvents(book, events);
+    }
+
     /** Notes the answer to a fact; it takes the place of an earlier one about the same. */
     public static Book answerFact(Book book, AnsweredFact answer) {
         List<AnsweredFact> facts = new ArrayList<>(book.facts().stream().filter(fact -> !fact.fact().equals(answer.fact())

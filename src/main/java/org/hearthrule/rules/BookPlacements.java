@@ -26,7 +26,7 @@ public final class BookPlacements {
     /** Reports every placement whose pathway its jurisdiction does not have. */
     public static void check(Book book, Collection<Profile> profiles, Problems problems) {
         Map<String, Profile> byCode = new LinkedHashMap<>();
-        profiles.forEach(profile -> byCode.put(profile.code().toLowerCase(java.util.Locale.ROOT), profile));
+        profiles.forEach(profile -> byCode.put(profile.slug(), profile));
         for (Placement placement : book.placements()) {
             Profile profile = byCode.get(placement.jurisdiction());
             if (profile == null || profile.pathway(placement.pathway()).isPresent()) {

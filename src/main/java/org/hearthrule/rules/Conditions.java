@@ -172,7 +172,7 @@ final class Conditions {
         if (schools == null) {
             return Truth.unknown(Say.it("school.unknown", name), Say.it("school.ask", name));
         }
-        String here = situation.profile().code().toLowerCase(Locale.ROOT);
+        String here = situation.profile().slug();
         boolean stateMissing = false;
         for (Student.FormerSchool school : schools) {
             if (!rule.kinds().contains(school.kind())) {

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.hearthrule.law.Cite;
 import org.hearthrule.law.Pathway;
@@ -96,7 +95,7 @@ final class Findings {
                             List<String> wouldChange) {
         String id = id(requirement, situation, occasion);
         LocalDate day = occasion.due().isMissing() ? null : due;
-        return new Finding(id, requirement.id(), situation.profile().code().toLowerCase(Locale.ROOT),
+        return new Finding(id, requirement.id(), situation.profile().slug(),
                 situation.pathway().slug(), situation.studentId(), situation.student().name(), requirement.kind(),
                 requirement.title(), situation.year().label(), status, day, day == null && dueNote == null
                 ? Say.it("due.none") : dueNote, occasion.due().opens(), Claim.theirs(requirement), why, next,
@@ -107,7 +106,7 @@ final class Findings {
     /** Doubts, announced changes and what is not asked, for the pathways in use. */
     private List<Finding> aboutLaw(Profile profile) {
         List<Finding> found = new ArrayList<>();
-        String code = profile.code().toLowerCase(Locale.ROOT);
+        String code = profile.slug();
         List<Situation> current = outcome.situations().stream()
                 .filter(s -> s.profile() == profile && s.year().holds(today)).toList();
         // by its slug: a pathway holds half of the profile, and to compare two of them is to look at all of it

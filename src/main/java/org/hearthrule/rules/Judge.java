@@ -6,7 +6,6 @@ import java.util.Collection;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.hearthrule.law.Profile;
 import org.hearthrule.records.Book;
@@ -21,7 +20,7 @@ public final class Judge {
 
     /** @param profiles every profile that the book's placements name */
     public Judge(Collection<Profile> profiles) {
-        profiles.forEach(profile -> this.profiles.put(profile.code().toLowerCase(Locale.ROOT), profile));
+        profiles.forEach(profile -> this.profiles.put(profile.slug(), profile));
     }
 
     /** What a run of the rules leaves. */

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -41,7 +40,7 @@ public record Progress(Finding finding, String student, ProgramYear year, LocalD
         judgement.findings().stream().filter(finding -> !finding.counted().isEmpty())
                 .forEach(finding -> counted.put(finding.id(), finding));
         Map<String, Profile> profiles = new HashMap<>();
-        judgement.profiles().forEach(profile -> profiles.put(profile.code().toLowerCase(Locale.ROOT), profile));
+        judgement.profiles().forEach(profile -> profiles.put(profile.slug(), profile));
         List<Progress> found = new ArrayList<>();
         Map<String, ChildRecords> records = ChildRecords.of(RecordFacts.of(lately(book, judgement)));
         for (Situation situation : Situations.of(book, profiles, judgement.asOf())) {

@@ -24,7 +24,7 @@ final class RecordFindings {
         String about = doubt.about().isEmpty() ? "all" : slug(doubt.about());
         String rule = "records/" + slug(doubt.rule());
         return new Finding(rule + "/" + doubt.student() + "/" + about, rule,
-                situation == null ? null : situation.profile().code().toLowerCase(Locale.ROOT),
+                situation == null ? null : situation.profile().slug(),
                 situation == null ? null : situation.pathway().slug(), doubt.student(), name, RequirementKind.RECORD,
                 Prose.upperFirst(doubt.rule()), null, doubt.status(), null, Say.it("due.records"), null, false, List.of(doubt.sentence()),
                 doubt.next(), counted, doubt.records(), List.of(), List.of(), List.of(doubt.rule()), List.of(), null);

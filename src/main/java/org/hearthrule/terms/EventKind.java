@@ -1,5 +1,9 @@
 package org.hearthrule.terms;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
 /**
  * A kind of dated happening that a law hangs a date on. The spelling in files and on the command line is the
  * constant in lower case with hyphens ({@code left-school}).
@@ -70,8 +74,13 @@ public enum EventKind {
         return words;
     }
 
+    /** @return the kind that files spell so; empty when there is none */
+    public static Optional<EventKind> of(String slug) {
+        return Arrays.stream(values()).filter(kind -> kind.slug().equals(slug)).findFirst();
+    }
+
     /** @return the spelling used in files, for example {@code left-school} */
     public String slug() {
-        return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

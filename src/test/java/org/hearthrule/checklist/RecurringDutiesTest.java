@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -62,7 +61,7 @@ class RecurringDutiesTest {
     private static Map<String, TreeSet<LocalDate>> found(Profile profile, Pathway pathway) throws Exception {
         Map<String, TreeSet<LocalDate>> found = new TreeMap<>();
         Student student = new Student("child", "Your child", LocalDate.of(2017, 3, 4), List.of());
-        Placement placement = new Placement("child", profile.code().toLowerCase(Locale.ROOT), pathway.slug(), FIRST, null,
+        Placement placement = new Placement("child", profile.slug(), pathway.slug(), FIRST, null,
                 null, null, null, null, null, List.of(), null);
         Book book = new Book(null, "Family", List.of(student), List.of(), List.of(placement), List.of(), List.of(),
                 List.of(), new TreeMap<>());

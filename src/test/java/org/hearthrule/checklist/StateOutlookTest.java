@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.hearthrule.checklist.StateOutlook.Entry;
 import org.hearthrule.law.Packaged;
+import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.terms.Wording;
@@ -119,7 +120,8 @@ class StateOutlookTest {
     @Test
     void everyDutyInForceOfEveryWayIsTold() throws Exception {
         for (Profile law : Packaged.all()) {
-            for (StateOutlook outlook : StateOutlook.ofEach(law, TODAY, Wording.english())) {
+            for (Pathway way : law.pathwaysOn(TODAY)) {
+                StateOutlook outlook = StateOutlook.of(law, way, TODAY, Wording.english());
                 List<Requirement> told = all(outlook).stream().map(Entry::asked).toList();
                 List<Requirement> inForce = outlook.pathway().asks().stream()
                         .filter(asked -> asked.validity().inForceOn(TODAY) && asked.validity().until() == null).toList();

@@ -46,7 +46,7 @@ final class BenchBook {
         Person mother = new Person("mo", "Mo", List.of("parent", "teacher"),
                 List.of(new Person.Credential("high-school-diploma", null, null)));
         List<Placement> placements = students.stream().map(student -> new Placement(student.id(),
-                profile.code().toLowerCase(java.util.Locale.ROOT), profile.usualPathway().slug(), LocalDate.of(2025, 8, 25), null,
+                profile.slug(), profile.usualPathway().slug(), LocalDate.of(2025, 8, 25), null,
                 null, LocalDate.of(2023, 8, 28), null, null, null, List.of(), null)).toList();
         return new Book(null, "Bench", students, List.of(mother), placements, List.of(), List.of(), List.of(),
                 new TreeMap<>(Map.of(YEAR, year())));

@@ -8,7 +8,6 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -144,7 +143,7 @@ class ProgressTest {
         YearRecords year = new YearRecords("2025-26", Map.of("ada", grade), calendar, choices, log, List.of(), List.of(),
                 List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
         Student child = new Student("ada", "Ada", LocalDate.of(2025, 9, 1).minusYears(6L + Integer.parseInt(grade)), List.of());
-        Placement placement = new Placement("ada", profile.code().toLowerCase(Locale.ROOT), pathway.slug(), first, null, null,
+        Placement placement = new Placement("ada", profile.slug(), pathway.slug(), first, null, null,
                 LocalDate.of(2024, 8, 26), null, null, null, List.of(), null);
         return new Book(null, "Example", List.of(child), List.of(), List.of(placement), List.of(), List.of(), List.of(),
                 new TreeMap<>(Map.of("2025-26", year)));

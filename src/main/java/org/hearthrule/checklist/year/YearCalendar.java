@@ -131,7 +131,7 @@ final class YearCalendar {
 
     private static String law(Placement placement, Collection<Profile> profiles) {
         Optional<Profile> profile = profiles.stream()
-                .filter(one -> one.code().toLowerCase(Locale.ROOT).equals(placement.jurisdiction())).findFirst();
+                .filter(one -> one.slug().equals(placement.jurisdiction())).findFirst();
         return profile.flatMap(one -> one.pathway(placement.pathway()).map(pathway -> pathway.name() + ", " + one.name()))
                 .orElse(placement.pathway());
     }

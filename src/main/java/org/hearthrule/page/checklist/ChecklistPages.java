@@ -10,6 +10,7 @@ import org.hearthrule.checklist.Sheet;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.page.frame.Part;
@@ -32,7 +33,7 @@ public final class ChecklistPages implements Feature {
         Book book = call.desk().book();
         String child = book.student(call.query("child")).isPresent() ? call.query("child") : "";
         Checklist checklist = call.desk().checklist();
-        List<Option> children = book.students().stream().map(s -> Option.of(s.id(), s.name())).toList();
+        List<Option> children = Choices.children(book);
         ChecklistView view = ChecklistView.of(child.isEmpty() ? checklist : checklist.forStudent(child), children, child,
                 NextSteps.of(call));
         return Answer.page("checklist/checklist.jte", "Checklist", Part.CHECKLIST, Map.of("view", view));

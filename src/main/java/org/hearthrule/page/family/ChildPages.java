@@ -9,6 +9,7 @@ import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Profile;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
@@ -18,8 +19,8 @@ import org.hearthrule.records.Book;
 import org.hearthrule.records.BookEdits;
 import org.hearthrule.records.Placement;
 import org.hearthrule.records.Placements;
-import org.hearthrule.records.Student;
 import org.hearthrule.records.Student.FormerSchool;
+import org.hearthrule.records.Student;
 import org.hearthrule.records.YearLabel;
 import org.hearthrule.terms.Wording;
 
@@ -125,7 +126,7 @@ final class ChildPages implements Feature {
             return null;
         }
         List<Option> ways = Household.ways(house.law(like.get().jurisdiction()), house.today());
-        String way = form.mustOneOf("pathway", Household.values(ways), "Choose the way this child is taught.");
+        String way = form.mustOneOf("pathway", Choices.values(ways), "Choose the way this child is taught.");
         LocalDate starts = form.mustDay("starts", "Enter the day home instruction starts, or started.");
         entered.checkStart(form, starts);
         return new Placements.Beginning(starts, like.get().jurisdiction(), way, like.get().district(), like.get().city(),
@@ -137,7 +138,7 @@ final class ChildPages implements Feature {
         if (!oneSchool(before)) {
             return before.get().schools();
         }
-        String kind = form.oneOf("school", Household.values(SCHOOLS));
+        String kind = form.oneOf("school", Choices.values(SCHOOLS));
         LocalDate left = form.day("left");
         if (left != null && (kind == null || kind.equals(NEVER))) {
             form.complain("school", "Choose what the child left on that day, or leave the day empty.");

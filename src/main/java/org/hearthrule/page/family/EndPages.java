@@ -1,11 +1,11 @@
 package org.hearthrule.page.family;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
@@ -37,7 +37,7 @@ final class EndPages implements Feature {
         Form form = call.form();
         Household house = Household.of(call);
         LocalDate day = form.mustDay("day", "Enter the last day of home instruction.");
-        String ended = form.mustOneOf("ended", Household.values(ENDINGS), "Choose what happens.");
+        String ended = form.mustOneOf("ended", Choices.values(ENDINGS), "Choose what happens.");
         List<String> students = form.mustTick("students", house.ids(), "Tick the children it is about.");
         for (String student : students) {
             String name = house.names(List.of(student));
@@ -51,11 +51,8 @@ final class EndPages implements Feature {
             return form(call, form, 422);
         }
         EventKind kind = ended.equals("stopped") ? EventKind.STOPPED : EventKind.ENTERED_SCHOOL;
-        call.desk().edit("The end of home instruction", book -> {
-            List<BookEvent> events = new ArrayList<>(book.events());
-            events.add(new BookEvent(kind, day, students, null));
-            return BookEdits.withEvents(Placements.end(book, students, day, ended), events);
-        });
+        call.desk().edit("The end of home instruction", book -> BookEdits.withEvent(
+                Placements.end(book, students, day, ended), new BookEvent(kind, day, students, null)));
         return Answer.done("Saved: the end of home instruction on " + Wording.english().date(day) + '.', "/checklist");
     }
 }

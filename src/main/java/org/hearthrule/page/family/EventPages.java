@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
@@ -74,7 +75,7 @@ public final class EventPages implements Feature {
     private static Answer save(Call call) throws Exception {
         Form form = call.form();
         Household house = Household.of(call);
-        String kind = form.mustOneOf("kind", Household.values(kinds()), "Choose what happened.");
+        String kind = form.mustOneOf("kind", Choices.values(kinds()), "Choose what happened.");
         LocalDate day = form.mustDay("date", "Enter its day.");
         List<String> students = form.ticked("students", house.ids());
         String note = form.text("note");
@@ -84,7 +85,7 @@ public final class EventPages implements Feature {
             // saved once more it is a new one: what is there now stays beside it
             return form(call, gone ? form.fill("event", "") : form, 422, gone ? there(house) : List.of());
         }
-        EventKind chosen = EventKind.valueOf(kind.toUpperCase(java.util.Locale.ROOT).replace('-', '_'));
+        EventKind chosen = EventKind.of(kind).orElseThrow();
         BookEvent event = new BookEvent(chosen, day, students, note);
         call.desk().edit("The note of a day", book -> {
             List<BookEvent> events = new ArrayList<>(book.events());

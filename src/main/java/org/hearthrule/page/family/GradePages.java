@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
@@ -79,7 +80,7 @@ public final class GradePages implements Feature {
     private static Answer save(Call call) throws Exception {
         Form form = call.form();
         Book before = call.desk().book();
-        List<String> offered = Household.values(EnteredChild.grades());
+        List<String> offered = Choices.values(EnteredChild.grades());
         Map<String, Map<String, String>> entered = new TreeMap<>();
         for (String year : years(call)) {
             Map<String, String> grades = new TreeMap<>();

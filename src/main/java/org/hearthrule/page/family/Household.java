@@ -4,16 +4,15 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Profiles;
-import org.hearthrule.law.UnknownJurisdictionException;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.page.frame.Part;
@@ -32,11 +31,11 @@ record Household(Book book, Profiles profiles, LocalDate today) {
     }
 
     List<Option> children() {
-        return book.students().stream().map(one -> Option.of(one.id(), one.name())).toList();
+        return Choices.children(book);
     }
 
     List<String> ids() {
-        return book.students().stream().map(Student::id).toList();
+        return Choices.childIds(book);
     }
 
     String names(List<String> students) {
@@ -44,26 +43,16 @@ record Household(Book book, Profiles profiles, LocalDate today) {
     }
 
     List<Option> states() {
-        return profiles.names().entrySet().stream()
-                .map(one -> Option.of(one.getKey().toLowerCase(Locale.ROOT), one.getValue())).toList();
+        return Choices.states(profiles);
     }
 
     Optional<Profile> law(String code) throws BadInputException {
-        try {
-            return code.isEmpty() ? Optional.empty() : Optional.of(profiles.find(code));
-        } catch (UnknownJurisdictionException e) {
-            return Optional.empty();
-        }
+        return profiles.known(code);
     }
 
     /** @return ways of a law on a day, each with what it is in short; none without a law */
     static List<Option> ways(Optional<Profile> law, LocalDate day) {
-        return law.map(Profile::pathways).orElse(List.of()).stream().filter(way -> way.validity().inForceOn(day))
-                .map(way -> new Option(way.slug(), way.name(), way.inShort())).toList();
-    }
-
-    static List<String> values(List<Option> options) {
-        return options.stream().map(Option::value).toList();
+        return law.map(one -> Choices.ways(one, day)).orElse(List.of());
     }
 
     /** @return a stretch of a child's story, in a sentence */

@@ -12,6 +12,7 @@ import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
@@ -57,11 +58,11 @@ public final class MovePages implements Feature {
     }
 
     private static Asked read(Form form, Household house) throws BadInputException {
-        String state = form.mustOneOf("state", Household.values(house.states()), "Choose the state.");
+        String state = form.mustOneOf("state", Choices.values(house.states()), "Choose the state.");
         Optional<Profile> law = house.law(form.raw("state"));
         LocalDate day = form.mustDay("day", "Enter the first day there, or the first day of the other way.");
         List<Option> ways = Household.ways(law, dayOf(form, house));
-        String way = form.mustOneOf("pathway", Household.values(ways), "Choose the way to teach.");
+        String way = form.mustOneOf("pathway", Choices.values(ways), "Choose the way to teach.");
         List<String> students = form.mustTick("students", house.ids(), "Tick the children it is about.");
         Placements.Beginning beginning = new Placements.Beginning(day, state, way, form.text("district"), form.text("city"),
                 form.text("county"));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
@@ -78,7 +79,7 @@ final class PersonPages implements Feature {
     /** A role that is in the book and not in our list stays on offer, so that it is not lost. */
     private static List<Option> roles(Optional<Person> person) {
         List<Option> roles = new ArrayList<>(ROLES);
-        person.map(Person::roles).orElse(List.of()).stream().filter(role -> !Household.values(ROLES).contains(role))
+        person.map(Person::roles).orElse(List.of()).stream().filter(role -> !Choices.values(ROLES).contains(role))
                 .forEach(role -> roles.add(Option.of(role, role.replace('-', ' '))));
         return roles;
     }
@@ -87,7 +88,7 @@ final class PersonPages implements Feature {
         Form form = call.form();
         Optional<Person> before = find(call.desk().book(), form.raw("id"));
         String name = form.must("name", "Type the name.");
-        List<String> roles = form.mustTick("roles", Household.values(roles(before)), "Tick what this person does.");
+        List<String> roles = form.mustTick("roles", Choices.values(roles(before)), "Tick what this person does.");
         List<Person.Credential> credentials = credentials(form, before);
         boolean changed = before.isPresent() && !Household.print(before.get()).equals(form.raw("print"));
         if (!form.isFine() || changed) {

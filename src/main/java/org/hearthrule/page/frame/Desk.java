@@ -29,18 +29,16 @@ public final class Desk {
     private final Profiles profiles;
     private final Clock clock;
     private final LocalDate asOf;
-    private final boolean demo;
     private final OpenBook open;
     private Judged judged;
 
     private record Judged(Book book, LocalDate day, Judgement judgement, Checklist checklist) { }
 
-    Desk(Path folder, Profiles profiles, Clock clock, LocalDate asOf, boolean demo) {
+    Desk(Path folder, Profiles profiles, Clock clock, LocalDate asOf) {
         this.folder = folder;
         this.profiles = profiles;
         this.clock = clock;
         this.asOf = asOf;
-        this.demo = demo;
         this.open = new OpenBook(folder, clock);
     }
 
@@ -51,10 +49,6 @@ public final class Desk {
     /** @return where the page keeps its own notes beside the book */
     public Path ownFolder() throws IOException {
         return OwnFolder.of(folder);
-    }
-
-    public boolean isDemo() {
-        return demo;
     }
 
     /** @return the day the page looks at */

@@ -2,7 +2,6 @@ package org.hearthrule.page.frame;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -114,12 +113,12 @@ public final class Door {
 
         @Override
         public void get(String path, Handler handler) {
-            config.routes.get(path, call -> look(call, handler, true));
+            config.routes.get(path, call -> answer(call, handler, true));
         }
 
         @Override
         public void getWithoutBook(String path, Handler handler) {
-            config.routes.get(path, call -> look(call, handler, false));
+            config.routes.get(path, call -> answer(call, handler, false));
         }
 
         @Override
@@ -133,22 +132,19 @@ public final class Door {
         }
     }
 
-    private void look(Context context, Handler handler, boolean needsBook) throws Exception {
-        if (needsBook && !house.hasBook()) {
-            context.redirect("/welcome");
-            return;
+    private void change(Context context, Handler handler, boolean needsBook) throws Exception {
+        if (guard.isOurForm(context.formParam("token"))) {
+            answer(context, handler, needsBook);
+        } else {
+            plain(context, 403, "no-token");
         }
-        send(context, new Call(context, house), handler);
     }
 
-    private void change(Context context, Handler handler, boolean needsBook) throws Exception {
-        Call call = new Call(context, house);
-        if (!guard.isOurForm(context.formParam("token"))) {
-            plain(context, 403, "no-token");
-        } else if (needsBook && !house.hasBook()) {
+    private void answer(Context context, Handler handler, boolean needsBook) throws Exception {
+        if (needsBook && !house.hasBook()) {
             context.redirect("/welcome");
         } else {
-            send(context, call, handler);
+            send(context, new Call(context, house), handler);
         }
     }
 
@@ -203,16 +199,16 @@ public final class Door {
 
     /** Says in a page of the house why there is nothing to see. */
     private void plain(Context context, int status, String what) {
-        Answer.Shown shown = new Answer.Shown("frame/plain.jte", "Nothing here", null, Map.of("what", what), status);
+        String title = status == 404 ? "Nothing here" : "Something went wrong";
+        Answer.Shown shown = new Answer.Shown("frame/plain.jte", title, null, Map.of("what", what), status);
         context.status(status).html(page(shown, "/"));
     }
 
     private void mishap(Exception e, Context context) {
-        boolean tooLarge = TooLarge.is(e);
-        context.status(tooLarge ? 413 : 500);
-        Answer.Shown shown = new Answer.Shown("frame/plain.jte", "Something went wrong", null,
-                Map.of("what", tooLarge ? "too-large" : "mishap"), context.statusCode());
-        byte[] page = page(shown, "/").getBytes(StandardCharsets.UTF_8);
-        context.contentType("text/html; charset=utf-8").result(page);
+        if (TooLarge.is(e)) {
+            plain(context, 413, "too-large");
+        } else {
+            plain(context, 500, "mishap");
+        }
     }
 }

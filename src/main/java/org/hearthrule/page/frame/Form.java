@@ -188,11 +188,6 @@ public final class Form {
         return complaints.isEmpty();
     }
 
-    /** @return what must be put right, by field, in the order found */
-    public Map<String, String> complaints() {
-        return Map.copyOf(complaints);
-    }
-
     /** @return names of the fields with a complaint, in the order found */
     public List<String> wrong() {
         return List.copyOf(complaints.keySet());

@@ -21,7 +21,7 @@ public final class Guard {
     private final AtomicReference<Secret> start = new AtomicReference<>(Secret.fresh());
 
     /** What the guard says to a call. */
-    public enum Word { COME_IN, WRONG_HOST, WRONG_METHOD, FOREIGN, NO_COOKIE, NO_TOKEN }
+    public enum Word { COME_IN, WRONG_HOST, WRONG_METHOD, FOREIGN, NO_COOKIE }
 
     /** @return the token that stands in each form */
     public String token() {

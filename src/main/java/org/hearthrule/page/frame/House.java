@@ -25,14 +25,10 @@ public final class House {
 
     public House(Settings settings) throws IOException {
         this.settings = settings;
-        this.own = new Desk(settings.book(), settings.profiles(), settings.clock(), settings.asOf(), false);
+        this.own = new Desk(settings.book(), settings.profiles(), settings.clock(), settings.asOf());
         if (settings.startInDemo()) {
             openDemo(false);
         }
-    }
-
-    public Settings settings() {
-        return settings;
     }
 
     public Profiles profiles() {
@@ -47,11 +43,6 @@ public final class House {
     /** @return whether there is a book to look at */
     public boolean hasBook() {
         return Files.isRegularFile(desk().folder().resolve(FAMILY));
-    }
-
-    /** @return whether the family has a book of its own, whatever is open now */
-    public boolean hasOwnBook() {
-        return Files.isRegularFile(own.folder().resolve(FAMILY));
     }
 
     /** @return the folder of the family's own book */
@@ -81,7 +72,7 @@ public final class House {
         }
         if (demo.get() == null) {
             demo.set(new Desk(folder, settings.profiles(), settings.clock(),
-                    settings.asOf() == null ? DemoFamily.DAY : settings.asOf(), true));
+                    settings.asOf() == null ? DemoFamily.DAY : settings.asOf()));
         }
         inDemo = true;
     }

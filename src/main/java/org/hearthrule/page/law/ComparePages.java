@@ -2,7 +2,6 @@ package org.hearthrule.page.law;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.hearthrule.checklist.CompareSheet;
 import org.hearthrule.checklist.Comparison;
@@ -11,9 +10,9 @@ import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Profiles;
-import org.hearthrule.law.UnknownJurisdictionException;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
@@ -32,9 +31,8 @@ public final class ComparePages implements Feature {
 
     private static Answer compare(Call call) throws BadInputException {
         Profiles profiles = call.house().profiles();
-        List<Option> states = profiles.names().entrySet().stream()
-                .map(one -> Option.of(one.getKey().toLowerCase(Locale.ROOT), one.getValue())).toList();
-        List<String> codes = states.stream().map(Option::value).toList();
+        List<Option> states = Choices.states(profiles);
+        List<String> codes = Choices.values(states);
         List<Mover> movers = call.house().hasBook() ? Mover.all(call.desk(), profiles) : List.of();
         Form form = call.queryForm();
         String here = form.oneOf("here", codes);
@@ -85,11 +83,7 @@ public final class ComparePages implements Feature {
     private record Side(Profile law, Pathway pathway) { }
 
     private static Side side(Profiles profiles, String code, String way) throws BadInputException {
-        try {
-            Profile law = profiles.find(code);
-            return new Side(law, law.pathway(way).orElse(law.usualPathway()));
-        } catch (UnknownJurisdictionException e) {
-            throw new IllegalStateException(e);
-        }
+        Profile law = profiles.known(code).orElseThrow();
+        return new Side(law, law.pathway(way).orElse(law.usualPathway()));
     }
 }

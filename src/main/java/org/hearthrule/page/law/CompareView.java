@@ -2,7 +2,6 @@ package org.hearthrule.page.law;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.hearthrule.checklist.Comparison;
 import org.hearthrule.checklist.Sheet;
 import org.hearthrule.page.frame.Form;
@@ -38,8 +37,7 @@ public record CompareView(Form form, List<Option> states, List<Option> children,
 
     /** A child of the book is taught in the way that the book says. */
     private void add(List<Ways> all, Comparison.Side side, String name, boolean fixed) {
-        List<Option> ways = side.law().pathways().stream().filter(way -> way.validity().inForceOn(comparison.asOf())
-                && !way.equals(side.pathway())).map(way -> Option.of(address(name, way.slug()), way.name())).toList();
+        List<Option> ways = side.law().pathwaysOn(comparison.asOf()).stream().filter(way -> !way.equals(side.pathway())).map(way -> Option.of(address(name, way.slug()), way.name())).toList();
         if (!fixed && !ways.isEmpty()) {
             all.add(new Ways(side.law().name(), ways));
         }
@@ -47,8 +45,8 @@ public record CompareView(Form form, List<Option> states, List<Option> children,
 
     private String address(String name, String way) {
         List<String> query = new ArrayList<>();
-        query.add("here=" + comparison.here().law().code().toLowerCase(Locale.ROOT));
-        query.add("there=" + comparison.there().law().code().toLowerCase(Locale.ROOT));
+        query.add("here=" + comparison.here().law().slug());
+        query.add("there=" + comparison.there().law().slug());
         for (String kept : List.of("child", "moves", "on", "way-here", "way-there")) {
             String value = kept.equals(name) ? way : form.raw(kept);
             if (value.matches("[A-Za-z0-9-]+")) {

@@ -4,7 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.checklist.LawFolio;
@@ -15,7 +14,6 @@ import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
-import org.hearthrule.law.UnknownJurisdictionException;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
 import org.hearthrule.page.frame.Feature;
@@ -93,12 +91,7 @@ public final class LawPages implements Feature {
     /** Only the code itself is an address; a name is looked for in the list. */
     private static Optional<Profile> law(Call call) throws BadInputException {
         String code = call.path("code");
-        try {
-            Profile law = call.house().profiles().find(code);
-            return law.code().toLowerCase(Locale.ROOT).equals(code) ? Optional.of(law) : Optional.empty();
-        } catch (UnknownJurisdictionException e) {
-            return Optional.empty();
-        }
+        return call.house().profiles().known(code).filter(law -> law.slug().equals(code));
     }
 
     /** @return the way that is named; without a name the usual one, or one that was open when that was not */
@@ -106,7 +99,7 @@ public final class LawPages implements Feature {
         if (!slug.isEmpty()) {
             return law.pathway(slug);
         }
-        List<Pathway> open = law.pathways().stream().filter(way -> way.validity().inForceOn(day))
+        List<Pathway> open = law.pathwaysOn(day).stream()
                 .sorted(Comparator.comparing(way -> !way.usual())).toList();
         return Optional.of(open.isEmpty() ? law.usualPathway() : open.get(0));
     }

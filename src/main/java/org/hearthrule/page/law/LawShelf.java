@@ -10,7 +10,6 @@ import org.hearthrule.input.BadInputException;
 import org.hearthrule.input.Nearest;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Profiles;
-import org.hearthrule.law.UnknownJurisdictionException;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.terms.Basis;
 
@@ -38,7 +37,7 @@ public record LawShelf(List<Row> rows, int all, Row nearest, Form form) {
     static LawShelf of(Profiles profiles, Form form) throws BadInputException {
         List<Row> all = new ArrayList<>();
         for (String code : profiles.codes()) {
-            all.add(row(find(profiles, code)));
+            all.add(row(profiles.known(code).orElseThrow()));
         }
         all.sort(Comparator.comparing(Row::name));
         String sought = form.raw("q").toLowerCase(Locale.ROOT);
@@ -49,17 +48,9 @@ public record LawShelf(List<Row> rows, int all, Row nearest, Form form) {
         return new LawShelf(rows, all.size(), nearest, form);
     }
 
-    private static Profile find(Profiles profiles, String code) throws BadInputException {
-        try {
-            return profiles.find(code);
-        } catch (UnknownJurisdictionException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
     private static Row row(Profile law) {
         Reading reading = Reading.of(law);
-        return new Row(law.code().toLowerCase(Locale.ROOT), law.name(), reading.pathways(), reading.requirements(),
+        return new Row(law.slug(), law.name(), reading.pathways(), reading.requirements(),
                 reading.byBasis().get(Basis.TEXT), reading.byBasis().get(Basis.AGENCY), reading.byBasis().get(Basis.SECONDARY),
                 reading.byBasis().get(Basis.MEMORY), law.lastRead(), reading.doubts());
     }

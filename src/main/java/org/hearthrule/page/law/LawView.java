@@ -1,7 +1,6 @@
 package org.hearthrule.page.law;
 
 import java.time.LocalDate;
-import java.util.Locale;
 import org.hearthrule.checklist.LawFolio;
 import org.hearthrule.checklist.Sheet;
 import org.hearthrule.checklist.StateOutlook;
@@ -21,7 +20,7 @@ public record LawView(Profile law, Pathway pathway, LocalDate day, LawFolio foli
                       Form form) {
 
     public String code() {
-        return law.code().toLowerCase(Locale.ROOT);
+        return law.slug();
     }
 
     /** @return whether a part is on the page, by the name under which it is found */

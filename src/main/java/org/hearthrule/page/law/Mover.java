@@ -3,7 +3,6 @@ package org.hearthrule.page.law;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.hearthrule.checklist.Checklist;
 import org.hearthrule.checklist.Checkup;
 import org.hearthrule.checklist.Comparison;
@@ -33,7 +32,7 @@ public record Mover(Book book, Student student, Placement placement, Profile law
         List<Mover> all = new ArrayList<>();
         for (Checklist.Follows follows : desk.checklist().follows()) {
             book.placements().stream().filter(placement -> placement.student().equals(follows.student()) && placement.to() == null
-                    && placement.jurisdiction().equals(follows.profile().code().toLowerCase(Locale.ROOT))
+                    && placement.jurisdiction().equals(follows.profile().slug())
                     && placement.pathway().equals(follows.pathway().slug())).findFirst()
                     .ifPresent(placement -> all.add(new Mover(book, book.student(follows.student()).orElseThrow(), placement,
                             follows.profile(), follows.pathway())));
@@ -52,7 +51,7 @@ public record Mover(Book book, Student student, Placement placement, Profile law
     /** @param moves whether the child moves on that day; else both laws are laid beside it where it is */
     public Comparison comparison(Profile there, Pathway way, LocalDate day, boolean moves, Profiles profiles)
             throws BadInputException {
-        String state = there.code().toLowerCase(Locale.ROOT);
+        String state = there.slug();
         Placement instead = new Placement(student.id(), state, way.slug(), moves ? day : placement.from(), null, null, null,
                 null, null, null, List.of(), null);
         Checklist stayed = judged(book, day, profiles);

@@ -2,9 +2,9 @@ package org.hearthrule.page.log;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.records.Book;
@@ -19,37 +19,6 @@ public final class EntryForm {
     private static final int LONGEST = 2_000;
 
     private EntryForm() { }
-
-    static List<Option> children(Book book) {
-        return book.students().stream().map(one -> Option.of(one.id(), one.name())).toList();
-    }
-
-    static List<Option> persons(Book book) {
-        return book.persons().stream().map(one -> Option.of(one.id(), one.name())).toList();
-    }
-
-    /** @return every subject, grouped by area, both in the order of the vocabulary */
-    static List<Area> areas() {
-        return Subjects.areas().stream().map(area -> new Area(option(area), Subjects.subjectsOf(area).stream()
-                .filter(one -> !one.equals(area)).map(EntryForm::option).toList())).toList();
-    }
-
-    /** An area, which can be chosen by itself, and its subjects. */
-    public record Area(Option itself, List<Option> subjects) { }
-
-    /** @return the same in one list, each area before its subjects */
-    static List<Option> subjects() {
-        List<Option> all = new ArrayList<>();
-        for (Area area : areas()) {
-            all.add(area.itself());
-            all.addAll(area.subjects());
-        }
-        return all;
-    }
-
-    private static Option option(String subject) {
-        return Option.of(subject, Subjects.name(subject));
-    }
 
     /** @return today and the day before, to be chosen without typing */
     static List<Option> days(LocalDate today) {
@@ -79,12 +48,12 @@ public final class EntryForm {
         LocalDate day = day(form);
         notAhead(form, day, today);
         int minutes = minutes(form);
-        List<String> students = form.mustTick("students", book.students().stream().map(one -> one.id()).toList(), LogWords.say("log.who"));
-        List<String> subjects = form.ticked("subjects", subjects().stream().map(Option::value).toList());
+        List<String> students = form.mustTick("students", Choices.childIds(book), LogWords.say("log.who"));
+        List<String> subjects = form.ticked("subjects", Subjects.ids());
         String materials = form.text("materials", LONGEST);
         List<String> list = materials == null ? List.of() : List.of(materials.split("\\s*[,;\\n]\\s*")).stream()
                 .filter(one -> !one.isBlank()).toList();
-        String by = form.oneOf("by", book.persons().stream().map(one -> one.id()).toList());
+        String by = form.oneOf("by", Choices.values(Choices.persons(book)));
         Boolean core = form.is("core") ? Boolean.TRUE : before == null ? null : before.core() == null ? null : Boolean.FALSE;
         return new LogEntry(id, day, minutes, students, subjects, did == null ? "" : did, list, form.text("place"), core, by,
                 before == null ? written : before.written());

@@ -6,10 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Desk;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Part;
 import org.hearthrule.page.frame.Routes;
+import org.hearthrule.page.frame.SubjectChoice;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookEdits;
 import org.hearthrule.records.RecordKind;
@@ -45,7 +47,7 @@ final class EntryPages {
     private Answer page(Call call, Form form, int status, String action, String print, Map<String, String> there) {
         Book book = call.desk().book();
         boolean gone = !action.equals(call.path());
-        EntryView view = new EntryView(form, EntryForm.children(book), EntryForm.persons(book), EntryForm.areas(), List.of(),
+        EntryView view = new EntryView(form, Choices.children(book), Choices.persons(book), SubjectChoice.areas(), List.of(),
                 shelf.offered(call.desk(), form), action, print, there, gone, false, form.is("back") ? form.raw("back") : call.query("back"));
         return new Answer.Shown("log/entry.jte", "An entry of the log", Part.LOG, Map.of("entry", view, "address", call.path()), status);
     }

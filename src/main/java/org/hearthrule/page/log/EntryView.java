@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.frame.SubjectChoice;
 
 /**
  * The form of an entry as its template sets it.
@@ -18,7 +19,7 @@ import org.hearthrule.page.frame.Option;
  * @param first   whether the first field is ready to type in when the page opens
  * @param back    where to go when it is saved, or empty
  */
-public record EntryView(Form form, List<Option> children, List<Option> persons, List<EntryForm.Area> areas, List<Option> days,
+public record EntryView(Form form, List<Option> children, List<Option> persons, List<SubjectChoice.Area> areas, List<Option> days,
                         List<Offered> offered, String action, String print, Map<String, String> there, boolean gone, boolean first,
                         String back) {
 
@@ -43,6 +44,6 @@ public record EntryView(Form form, List<Option> children, List<Option> persons, 
     /** @return the subjects that are ticked, which stand by themselves, in the order of the vocabulary */
     public List<Option> chosen() {
         List<String> ticked = form.field("subjects", "").values();
-        return EntryForm.subjects().stream().filter(one -> ticked.contains(one.value())).toList();
+        return SubjectChoice.all().stream().filter(one -> ticked.contains(one.value())).toList();
     }
 }

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Desk;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Part;
 import org.hearthrule.page.frame.Routes;
+import org.hearthrule.page.frame.SubjectChoice;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.YearRecords.LogEntry;
 
@@ -37,7 +39,7 @@ public final class LogPages implements Feature {
         boolean offered = day == null || EntryForm.days(today).stream().anyMatch(one -> one.value().equals(day.toString()));
         Form form = Form.empty().fill(offered ? "when" : "date", day == null ? today : day);
         String child = call.query("child");
-        List<String> all = book.students().stream().map(one -> one.id()).toList();
+        List<String> all = Choices.childIds(book);
         return form.tick("students", all.contains(child) ? List.of(child) : shelf.index(call).last(today).map(LogEntry::students).orElse(all));
     }
 
@@ -49,11 +51,11 @@ public final class LogPages implements Feature {
         LogSearch.Page page = search.page(index, book);
         boolean plain = status == 200 && call.here().equals("/log");
         Map<String, Object> values = new LinkedHashMap<>();
-        values.put("entry", new EntryView(form, EntryForm.children(book), EntryForm.persons(book), EntryForm.areas(), EntryForm.days(today),
+        values.put("entry", new EntryView(form, Choices.children(book), Choices.persons(book), SubjectChoice.areas(), EntryForm.days(today),
                 offered, "/log", "", null, false, plain, ""));
         values.put("page", page);
         values.put("search", search);
-        values.put("subjects", EntryForm.subjects());
+        values.put("subjects", SubjectChoice.all());
         values.put("again", index.lastDay(today.minusDays(1)).map(LogWords::date).orElse(""));
         return new Answer.Shown("log/log.jte", "Log", Part.LOG, values, status);
     }

@@ -9,12 +9,15 @@ import java.util.List;
 import java.util.Map;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Desk;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Part;
 import org.hearthrule.page.frame.Routes;
+import org.hearthrule.page.frame.SubjectChoice;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.YearRecords.LogEntry;
+import org.hearthrule.terms.Subjects;
 
 /** {@code /log/week}: seven days on one page, saved and taken back as one. */
 public final class WeekPages {
@@ -64,7 +67,7 @@ public final class WeekPages {
     /** Those who took part last are ticked in each line; a line without words says nothing. */
     private Form fresh(Call call, LocalDate start) {
         List<String> students = shelf.index(call).last(call.desk().today()).map(LogEntry::students)
-                .orElse(call.desk().book().students().stream().map(one -> one.id()).toList());
+                .orElse(Choices.childIds(call.desk().book()));
         Form form = Form.empty();
         days(start).forEach(day -> lines(day).forEach(line -> form.tick("students-" + line, students)));
         return form;
@@ -81,8 +84,8 @@ public final class WeekPages {
         Map<String, Object> values = new LinkedHashMap<>();
         values.put("days", days);
         values.put("form", form);
-        values.put("children", EntryForm.children(book));
-        values.put("subjects", EntryForm.subjects());
+        values.put("children", Choices.children(book));
+        values.put("subjects", SubjectChoice.all());
         values.put("start", start.toString());
         values.put("before", start.minusDays(DAYS).toString());
         values.put("after", start.plusDays(DAYS).toString());
@@ -113,7 +116,7 @@ public final class WeekPages {
     private static void read(Form form, Desk desk, LocalDate day, String line, List<LogEntry> entries) {
         String did = form.text("did-" + line, LONGEST);
         String typed = form.raw("minutes-" + line);
-        String subject = form.oneOf("subject-" + line, EntryForm.subjects().stream().map(one -> one.value()).toList());
+        String subject = form.oneOf("subject-" + line, Subjects.ids());
         if (did == null) {
             if (!typed.isEmpty() || subject != null) {
                 form.complain("did-" + line, LogWords.say("log.did"));
@@ -122,7 +125,7 @@ public final class WeekPages {
         }
         EntryForm.notAhead(form, day, desk.today());
         int minutes = EntryForm.minutes(form, "minutes-" + line, typed);
-        List<String> students = form.mustTick("students-" + line, desk.book().students().stream().map(one -> one.id()).toList(),
+        List<String> students = form.mustTick("students-" + line, Choices.childIds(desk.book()),
                 LogWords.say("log.who"));
         entries.add(new LogEntry("new", day, minutes, students, subject == null ? List.of() : List.of(subject), did, List.of(), null,
                 null, null, desk.now()));

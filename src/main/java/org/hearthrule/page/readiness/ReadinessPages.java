@@ -8,6 +8,7 @@ import org.hearthrule.checklist.ReadinessCheck;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.page.frame.Part;
@@ -33,7 +34,7 @@ public final class ReadinessPages implements Feature {
             return Answer.page("readiness/nobody.jte", "Readiness", Part.READINESS, Map.of());
         }
         Readiness ready = ReadinessCheck.of(call.desk().checklist(), book, child.get(), Wording.english());
-        List<Option> children = book.students().stream().map(one -> Option.of(one.id(), one.name())).toList();
+        List<Option> children = Choices.children(book);
         ReadinessView view = ReadinessView.of(ready, child.get().id(), children, NextSteps.of(call), pictures(call));
         return Answer.page("readiness/readiness.jte", "Readiness", Part.READINESS, Map.of("view", view));
     }

@@ -1,9 +1,7 @@
 package org.hearthrule.page.records;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
@@ -20,6 +18,7 @@ import org.hearthrule.records.BookEvent;
 import org.hearthrule.records.YearLabel;
 import org.hearthrule.records.YearRecords;
 import org.hearthrule.terms.EventKind;
+import org.hearthrule.terms.Prose;
 
 /**
  * Answers to what the checklist asks: a fact, the day of an event, what somebody said about a doubt, a choice. Each is
@@ -53,28 +52,15 @@ public final class AnswerPages implements Feature {
 
     private static Answer event(Call call) throws Exception {
         Form form = call.form();
-        EventKind kind = kind(form.raw("kind"));
+        EventKind kind = EventKind.of(form.raw("kind")).orElse(null);
         LocalDate day = form.mustDay("date", "Enter the day, for example 2026-08-24.");
         List<String> students = form.ticked("students", Offered.of(call).childIds());
         if (kind == null || !form.isFine()) {
-            return again(call, kind == null ? "Note a day" : org.hearthrule.terms.Prose.upperFirst(kind.words()), "/answers/event",
+            return again(call, kind == null ? "Note a day" : Prose.upperFirst(kind.words()), "/answers/event",
                     List.of(form.field("date", "Which day").type("date").must()), List.of("kind", "students"));
         }
-        call.desk().edit("The note of a day", book -> {
-            List<BookEvent> events = new ArrayList<>(book.events());
-            events.add(new BookEvent(kind, day, students, null));
-            return BookEdits.withEvents(book, events);
-        });
+        call.desk().edit("The note of a day", book -> BookEdits.withEvent(book, new BookEvent(kind, day, students, null)));
         return Answer.done("Saved: " + kind.words() + ", " + RecordForm.when(day) + '.', call.back("/checklist"));
-    }
-
-    private static EventKind kind(String slug) {
-        for (EventKind kind : EventKind.values()) {
-            if (kind.slug().equals(slug.toLowerCase(Locale.ROOT))) {
-                return kind;
-            }
-        }
-        return null;
     }
 
     private static Answer doubt(Call call) throws Exception {

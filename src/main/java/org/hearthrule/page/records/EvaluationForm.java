@@ -2,6 +2,7 @@ package org.hearthrule.page.records;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
@@ -62,7 +63,7 @@ final class EvaluationForm extends RecordForm<Evaluation> {
 
     @Override
     Evaluation read(Form form, Offered offered, String id, Evaluation before) {
-        List<String> includes = new ArrayList<>(form.ticked("includes", INCLUDES.stream().map(Option::value).toList()));
+        List<String> includes = new ArrayList<>(form.ticked("includes", Choices.values(INCLUDES)));
         if (before != null) {
             before.includes().stream().filter(one -> INCLUDES.stream().noneMatch(known -> known.value().equals(one))).forEach(includes::add);
         }

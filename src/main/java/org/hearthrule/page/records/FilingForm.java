@@ -3,6 +3,7 @@ package org.hearthrule.page.records;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
@@ -75,10 +76,10 @@ final class FilingForm extends RecordForm<Filing> {
     Filing read(Form form, Offered offered, String id, Filing before) {
         String paper = kindOf(form, "paper", offered.papers(), "Choose which paper it was, or name another.");
         LocalDate sent = form.mustDay("sent", "Enter the day you sent it, for example 2026-07-28.");
-        List<String> years = offered.years().stream().map(Option::value).toList();
+        List<String> years = Choices.values(offered.years());
         var part = form.number("part", 1, MOST_PARTS);
         List<Answer> answers = new ArrayList<>(before == null ? List.of() : before.answers());
-        String kind = form.oneOf("answer", ANSWERS.stream().map(Option::value).toList());
+        String kind = form.oneOf("answer", Choices.values(ANSWERS));
         LocalDate day = form.day("answer-day");
         if (kind != null && day == null && form.complaint("answer-day") == null) {
             form.complain("answer-day", "Enter the day it came.");

@@ -33,7 +33,7 @@ public final class NextSteps {
 
     private NextSteps(Offered offered, List<Profile> profiles) {
         this.offered = offered;
-        profiles.forEach(profile -> this.profiles.put(profile.code().toLowerCase(java.util.Locale.ROOT), profile));
+        profiles.forEach(profile -> this.profiles.put(profile.slug(), profile));
     }
 
     public static NextSteps of(Call call) throws BadInputException {

@@ -3,7 +3,6 @@ package org.hearthrule.page.records;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -13,6 +12,7 @@ import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Placement;
@@ -31,7 +31,7 @@ record Offered(Book book, List<Requirement> asked, LocalDate today) {
         Map<String, Requirement> asked = new LinkedHashMap<>();
         for (Profile profile : call.desk().judgement().profiles()) {
             for (Placement placement : book.placements()) {
-                Optional<Pathway> way = placement.jurisdiction().equals(profile.code().toLowerCase(Locale.ROOT))
+                Optional<Pathway> way = placement.jurisdiction().equals(profile.slug())
                         ? profile.pathway(placement.pathway()) : Optional.empty();
                 way.ifPresent(found -> found.asks().forEach(one -> asked.putIfAbsent(one.id(), one)));
             }
@@ -40,11 +40,11 @@ record Offered(Book book, List<Requirement> asked, LocalDate today) {
     }
 
     List<Option> children() {
-        return book.students().stream().map(one -> Option.of(one.id(), one.name())).toList();
+        return Choices.children(book);
     }
 
     List<String> childIds() {
-        return book.students().stream().map(one -> one.id()).toList();
+        return Choices.childIds(book);
     }
 
     String childName(String id) {
@@ -64,7 +64,7 @@ record Offered(Book book, List<Requirement> asked, LocalDate today) {
     }
 
     List<Option> persons() {
-        return book.persons().stream().map(one -> Option.of(one.id(), one.name())).toList();
+        return Choices.persons(book);
     }
 
     /** @return school years there are records of, and those around today, the latest first */

@@ -15,6 +15,7 @@ import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.page.frame.Part;
 import org.hearthrule.page.frame.Routes;
+import org.hearthrule.page.frame.SubjectChoice;
 import org.hearthrule.pictures.Attachments;
 import org.hearthrule.pictures.DateOffer;
 import org.hearthrule.pictures.Intake;
@@ -25,8 +26,9 @@ import org.hearthrule.records.Book;
 import org.hearthrule.records.BookEdits;
 import org.hearthrule.records.RecordKind;
 import org.hearthrule.records.YearLabel;
-import org.hearthrule.records.YearRecords;
 import org.hearthrule.records.YearRecords.Sample;
+import org.hearthrule.records.YearRecords;
+import org.hearthrule.terms.Subjects;
 
 /**
  * {@code /records}, many photos at once, and {@code /unsettled}: pieces without a day or a subject in one place. A day
@@ -157,7 +159,7 @@ public final class PhotoPages implements Feature {
             pieces.add(piece(ref, attachments, call, book));
         }
         return new Answer.Shown("records/unsettled.jte", "To be settled", Part.RECORDS, Map.of("pieces", pieces, "form", form,
-                "more", refs.size() - pieces.size(), "subjects", SubjectChoice.all(), "missing", attachments.missing(book),
+                "more", refs.size() - pieces.size(), "subjects", SubjectChoice.withAreas(), "missing", attachments.missing(book),
                 "unnamed", attachments.unreferenced(book)), status);
     }
 
@@ -205,7 +207,7 @@ public final class PhotoPages implements Feature {
         String key = ref.words();
         LocalDate typed = form.day("date:" + key);
         LocalDate day = typed != null ? typed : form.day("offer:" + key);
-        List<String> subjects = form.ticked("subject:" + key, SubjectChoice.ids());
+        List<String> subjects = form.ticked("subject:" + key, Subjects.ids());
         String title = form.text("title:" + key);
         String idea = form.text("idea:" + key);
         Sample was = ref.sample();

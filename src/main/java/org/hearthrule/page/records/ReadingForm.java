@@ -8,9 +8,11 @@ import java.util.TreeSet;
 import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.frame.SubjectChoice;
 import org.hearthrule.records.Isbn;
 import org.hearthrule.records.RecordKind;
 import org.hearthrule.records.YearRecords.Reading;
+import org.hearthrule.terms.Subjects;
 
 /** A book that was read, or is being read. */
 final class ReadingForm extends RecordForm<Reading> {
@@ -49,7 +51,7 @@ final class ReadingForm extends RecordForm<Reading> {
         fields.add(form.field("students", "Who read it or heard it").options(offered.children()).type("several").must());
         fields.add(form.field("started", "Begun on").type("date"));
         fields.add(form.field("finished", "Finished on").type("date").hint("Leave it empty while it goes on."));
-        fields.add(form.field("subjects", "Subjects").options(SubjectChoice.all()).type("subjects"));
+        fields.add(form.field("subjects", "Subjects").options(SubjectChoice.withAreas()).type("subjects"));
         fields.add(form.field("idea", "The idea it served").hint("For example: why tides come twice a day."));
         return fields;
     }
@@ -76,7 +78,7 @@ final class ReadingForm extends RecordForm<Reading> {
         }
         return new Reading(id, form.mustTick("students", offered.childIds(), "Tick who read it."),
                 form.must("title", "Type the title."), form.text("author"), started, finished,
-                form.ticked("subjects", SubjectChoice.ids()), form.text("idea"), isbn == null ? null : Isbn.digits(isbn));
+                form.ticked("subjects", Subjects.ids()), form.text("idea"), isbn == null ? null : Isbn.digits(isbn));
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
@@ -101,7 +102,7 @@ abstract class RecordForm<T extends YearRecord> {
     static String kindOf(Form form, String name, List<Option> offered, String whatToChoose) {
         String other = form.text(name + OTHER);
         if (other == null) {
-            return form.mustOneOf(name, offered.stream().map(Option::value).toList(), whatToChoose);
+            return form.mustOneOf(name, Choices.values(offered), whatToChoose);
         }
         String slug = BookEdits.slug(other);
         if (slug.isEmpty()) {
@@ -120,7 +121,7 @@ abstract class RecordForm<T extends YearRecord> {
     /** @return a person of the book, or the role that was typed; null when neither */
     static String personOf(Form form, String name, Offered offered) {
         String other = form.text(name + OTHER);
-        return other != null ? other : form.oneOf(name, offered.persons().stream().map(Option::value).toList());
+        return other != null ? other : form.oneOf(name, Choices.values(offered.persons()));
     }
 
     /** @return the two fields of a person: the choice, and a role */

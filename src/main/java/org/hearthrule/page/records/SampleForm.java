@@ -5,9 +5,11 @@ import java.util.List;
 import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.frame.SubjectChoice;
 import org.hearthrule.records.RecordKind;
 import org.hearthrule.records.YearLabel;
 import org.hearthrule.records.YearRecords.Sample;
+import org.hearthrule.terms.Subjects;
 
 /** A piece of work. */
 final class SampleForm extends RecordForm<Sample> {
@@ -43,7 +45,7 @@ final class SampleForm extends RecordForm<Sample> {
         fields.add(form.field("title", "What it is").must());
         fields.add(form.field("student", "Whose").options(offered.children()).type("one").must());
         fields.add(form.field("date", "Its day").type("date"));
-        fields.add(form.field("subjects", "Subjects it shows").options(SubjectChoice.all()).type("subjects"));
+        fields.add(form.field("subjects", "Subjects it shows").options(SubjectChoice.withAreas()).type("subjects"));
         fields.add(form.field("kind", "Kind").hint("For example drawing, journal page, made thing, photo."));
         fields.add(form.field("idea", "The idea in it"));
         fields.add(form.field("scan", "A photo or scan").type("file"));
@@ -70,7 +72,7 @@ final class SampleForm extends RecordForm<Sample> {
             files.add(0, file);
         }
         return new Sample(id, form.mustOneOf("student", offered.childIds(), "Choose whose piece it is."), form.day("date"),
-                form.ticked("subjects", SubjectChoice.ids()), form.must("title", "Type what it is, for example: plan of the jetty."),
+                form.ticked("subjects", Subjects.ids()), form.must("title", "Type what it is, for example: plan of the jetty."),
                 form.text("kind"), form.text("idea"), List.copyOf(files), form.is("chosen"));
     }
 

@@ -11,6 +11,7 @@ import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
@@ -50,7 +51,7 @@ public final class BeginPages implements Feature {
         if (call.house().hasBook()) {
             return Answer.done("There is a book already. Another child is added here.", "/family");
         }
-        Optional<Profile> law = WelcomePages.law(call, form.raw("state"));
+        Optional<Profile> law = call.house().profiles().known(form.raw("state"));
         if (law.isEmpty()) {
             return Answer.see("/welcome");
         }
@@ -127,7 +128,7 @@ public final class BeginPages implements Feature {
     private static BookStart.Child read(Call call, Profile law, Form form, String after) {
         LocalDate today = call.house().today();
         EnteredChild child = EnteredChild.read(form, after, today);
-        String way = form.mustOneOf("pathway" + after, WelcomePages.standing(law, today).stream().map(Pathway::slug).toList(),
+        String way = form.mustOneOf("pathway" + after, law.pathwaysOn(today).stream().map(Pathway::slug).toList(),
                 "Choose the way your child is taught. If you are not sure, look at the ways side by side.");
         LocalDate starts = form.mustDay("starts" + after, "Enter the day home instruction starts, or started, under this law.");
         child.checkStart(form, after, starts);
@@ -145,14 +146,13 @@ public final class BeginPages implements Feature {
     }
 
     private static Answer child(Call call, String code, Form form, List<Entered> earlier, int status) throws BadInputException {
-        Optional<Profile> law = WelcomePages.law(call, code);
+        Optional<Profile> law = call.house().profiles().known(code);
         if (law.isEmpty()) {
             return Answer.see("/welcome");
         }
-        List<Option> ways = WelcomePages.standing(law.get(), call.house().today()).stream()
-                .map(way -> new Option(way.slug(), way.name(), way.inShort())).toList();
+        List<Option> ways = Choices.ways(law.get(), call.house().today());
         return new Answer.Shown("welcome/begin.jte", "Begin a book", null, Map.of("form", form, "law", law.get(), "code",
-                law.get().code().toLowerCase(java.util.Locale.ROOT), "ways", ways, "earlier", earlier, "year",
+                law.get().slug(), "ways", ways, "earlier", earlier, "year",
                 YearLabel.of(call.house().today()).toString(), "folder", call.house().ownFolder().toString()), status);
     }
 

@@ -3,6 +3,7 @@ package org.hearthrule.page.welcome;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.terms.Grades;
@@ -24,7 +25,7 @@ public record EnteredChild(String name, LocalDate born, String grade) {
         if (born != null && (born.isAfter(today) || born.isBefore(today.minusYears(OLDEST)))) {
             form.complain("born" + after, "Look at the year: that day is no birth date of a child who is taught now.");
         }
-        String grade = form.mustOneOf("grade" + after, grades().stream().map(Option::value).toList(),
+        String grade = form.mustOneOf("grade" + after, Choices.values(grades()),
                 "Choose the grade of this school year.");
         return new EnteredChild(name, born, grade);
     }

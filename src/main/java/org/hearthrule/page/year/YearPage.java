@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import org.hearthrule.checklist.year.YearView;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.YearLabel;
@@ -29,7 +30,7 @@ public record YearPage(String words, String path, String previous, String next, 
         YearLabel last = lastOf(book, today);
         return new YearPage(words(label), "/year/" + label, label.start() > first.start() ? new YearLabel(label.start() - 1).toString() : null,
                 label.start() < last.start() ? new YearLabel(label.start() + 1).toString() : null,
-                book.students().stream().map(student -> Option.of(student.id(), student.name())).toList(),
+                Choices.children(book),
                 view.student() == null ? "" : view.student(), view.asOf().equals(today) ? null : YearWords.date(view.asOf()),
                 view.entries() == 0 ? null : YearWords.say("year.logged", YearWords.count("year.entries", view.entries()),
                         YearWords.count("year.days", view.daysLogged()), YearWords.time(view.minutes())), Drawings.of(view, book));

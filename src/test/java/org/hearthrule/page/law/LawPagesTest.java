@@ -46,7 +46,7 @@ class LawPagesTest {
     @Test
     void everyWayOfEveryLawShowsEachOfItsRulesWithItsSection() throws Exception {
         for (Profile law : Packaged.all()) {
-            String code = law.code().toLowerCase(java.util.Locale.ROOT);
+            String code = law.slug();
             for (Pathway way : law.pathways()) {
                 Reply page = visit.get("/law/" + code + "?pathway=" + way.slug());
                 assertThat(page.status()).as(way.id()).isEqualTo(200);

@@ -1,0 +1,43 @@
+package org.hearthrule.page.frame;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.hearthrule.law.Profile;
+import org.hearthrule.law.Profiles;
+import org.hearthrule.records.Book;
+import org.hearthrule.records.Student;
+
+/** What forms of several parts offer to choose from. */
+public final class Choices {
+
+    private Choices() { }
+
+    public static List<Option> children(Book book) {
+        return book.students().stream().map(one -> Option.of(one.id(), one.name())).toList();
+    }
+
+    public static List<String> childIds(Book book) {
+        return book.students().stream().map(Student::id).toList();
+    }
+
+    public static List<Option> persons(Book book) {
+        return book.persons().stream().map(one -> Option.of(one.id(), one.name())).toList();
+    }
+
+    /** @return every state there is a law of, by the code that record books write */
+    public static List<Option> states(Profiles profiles) {
+        return profiles.names().entrySet().stream()
+                .map(one -> Option.of(one.getKey().toLowerCase(Locale.ROOT), one.getValue())).toList();
+    }
+
+    /** @return the ways of a law that stand on a day, each with what it is in short */
+    public static List<Option> ways(Profile law, LocalDate day) {
+        return law.pathwaysOn(day).stream().map(way -> new Option(way.slug(), way.name(), way.inShort())).toList();
+    }
+
+    /** @return what is sent for each */
+    public static List<String> values(List<Option> options) {
+        return options.stream().map(Option::value).toList();
+    }
+}
