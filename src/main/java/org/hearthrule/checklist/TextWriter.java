@@ -1,10 +1,8 @@
 package org.hearthrule.checklist;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.hearthrule.rules.Finding;
-import org.hearthrule.rules.Status;
 import org.hearthrule.terms.Prose;
 import org.hearthrule.terms.Wording;
 

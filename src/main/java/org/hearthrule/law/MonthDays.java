@@ -4,7 +4,6 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import org.hearthrule.input.Fields;
-import org.hearthrule.input.Listing;
 import org.hearthrule.input.Mapping;
 import org.hearthrule.input.Node;
 import org.hearthrule.input.Scalar;

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.hearthrule.law.Condition;
-import org.hearthrule.law.Span;
 import org.hearthrule.records.Student;
 import org.hearthrule.records.YearRecords;
 import org.hearthrule.terms.EventKind;

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
-import org.hearthrule.page.frame.Option;
 import org.hearthrule.records.RecordKind;
 import org.hearthrule.records.YearRecords.Score;
 import org.hearthrule.records.YearRecords.TestTaken;
