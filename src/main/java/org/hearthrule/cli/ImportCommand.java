@@ -5,10 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.input.Severity;
@@ -68,7 +66,7 @@ final class ImportCommand<T extends YearRecord> implements Command {
         Book book = before.orElseThrow().book();
         TableFile file = TableFile.read(path.toString(), bytes(path), said.choice());
         ImportPreview<T> preview = TableImport.preview(file, kind, book,
-                options.withSubjects(withNamesOfLaws(options.subjects(), laws(book, given))));
+                options.withNamesOfLaws(SubjectWords.of(laws(book, given))));
         terminal.print(ImportText.of(preview, path.toString(), Wording.english(), terminal.style()));
         if (preview.hasErrors()) {
             throw new BadInputException(preview.problems());
@@ -100,13 +98,6 @@ final class ImportCommand<T extends YearRecord> implements Command {
         terminal.print('\n' + Wording.english().count("import.ask", preview.count()) + "\n> ");
         String answer = terminal.readLine();
         return answer != null && List.of("yes", "y").contains(answer.strip().toLowerCase(Locale.ROOT));
-    }
-
-    /** What was said on the command line goes before the names the family's laws use. */
-    private static Map<String, List<String>> withNamesOfLaws(Map<String, List<String>> said, List<Profile> laws) {
-        Map<String, List<String>> names = new HashMap<>(SubjectWords.of(laws));
-        names.putAll(said);
-        return names;
     }
 
     /** Returns the laws of the book's placements. One that is not known is no matter for a table. */

@@ -83,8 +83,8 @@ final class ImportText {
         var skipped = preview.skipped();
         if (!skipped.isEmpty()) {
             page.blank().paragraph(0, wording.count("import.skipped", skipped.size()));
-            skipped.stream().limit(SHOWN).forEach(row -> page.hanging(2, "", wording.say(row.place().sheet() == null
-                    ? "import.skipped.line" : "import.skipped.row", row.place().line(), row.skipped())));
+            skipped.stream().limit(SHOWN).forEach(row -> page.hanging(2, "", wording.say("import.skipped.row",
+                    row.place().row(), row.skipped().words())));
             if (skipped.size() > SHOWN) {
                 page.paragraph(2, wording.say("import.more", Wording.number(skipped.size() - SHOWN)));
             }

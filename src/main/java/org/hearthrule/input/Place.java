@@ -26,6 +26,11 @@ public record Place(String file, int line, int column, String sheet) {
         return letters.toString();
     }
 
+    /** @return which line of a text or row of a sheet this is, such as {@code line 7} */
+    public String row() {
+        return (sheet == null ? "line " : "row ") + line;
+    }
+
     /** Returns {@code file:line:column}; for a cell {@code file:Sheet1!C7} or {@code file:'My log'!C7}. */
     @Override
     public String toString() {

@@ -22,6 +22,11 @@ public record Problem(
         String perhaps,
         String excerpt) {
 
+    /** @return what was found and what was expected, without the place: {@code found X, expected Y. Perhaps Z.} */
+    public String words() {
+        return "found " + found + ", expected " + expected + '.' + (perhaps == null ? "" : " Perhaps " + perhaps + '.');
+    }
+
     /**
      * Returns the problem as text for a terminal: {@code file:line:col: error: [CODE] found X,
      * expected Y. Perhaps Z.} (in a spreadsheet {@code file:sheet!cell}) and, where the source line is known, that line (at most 76 characters

@@ -26,6 +26,7 @@ import org.hearthrule.page.records.AnswerPages;
 import org.hearthrule.page.records.FilePages;
 import org.hearthrule.page.records.PhotoPages;
 import org.hearthrule.page.records.RecordPages;
+import org.hearthrule.page.tables.TablePages;
 import org.hearthrule.page.welcome.WelcomePages;
 import org.hearthrule.page.year.YearPages;
 
@@ -62,6 +63,7 @@ public final class PageServer implements AutoCloseable {
         features.add(new YearPages());
         features.add(new CopiesPages());
         features.add(new CalendarPages());
+        features.add(new TablePages());
         features.add(new PhotoPages());
         features.add(new FilePages());
         features.addAll(RecordPages.all());

@@ -3,6 +3,7 @@ package org.hearthrule.tables;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** What a column of a table may hold. Named on the command line by the constant in small letters. */
 public enum ImportColumn {
@@ -44,8 +45,12 @@ public enum ImportColumn {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** Returns whether a header says beyond doubt that this is the column. */
-    boolean isMeantBy(String header) {
+    /** @return positions, from 0, of the headers that say beyond doubt that this is the column */
+    public List<Integer> meantBy(List<String> headers) {
+        return IntStream.range(0, headers.size()).filter(i -> isMeantBy(headers.get(i))).boxed().toList();
+    }
+
+    private boolean isMeantBy(String header) {
         StringBuilder plain = new StringBuilder();
         for (String word : header.toLowerCase(Locale.ROOT).split("[^\\p{L}]+")) {
             plain.append(plain.length() == 0 || word.isEmpty() ? "" : " ").append(word);

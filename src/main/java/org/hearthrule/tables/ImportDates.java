@@ -126,7 +126,7 @@ final class ImportDates {
         }
         String example = nearest.format(LocalDate.of(2026, 9, 30));
         problems.error(cell.place(), meant.isEmpty() ? "WRONG-DATE" : "MIXED-DATES", Phrases.quoted(cell.text()),
-                "a date in the form " + nearest + ", such as \"" + example + '"',
+                "a date like \"" + example + '"',
                 meant.isEmpty() ? null : "write \"" + String.join("\" or \"", meant) + '"');
     }
 }

@@ -54,17 +54,16 @@ final class ImportMapping {
     }
 
     private void guess(ImportColumn column) {
-        List<Integer> meant = new ArrayList<>();
-        for (int i = 0; i < headers.size(); i++) {
-            if (column.isMeantBy(headers.get(i).text())) {
-                meant.add(i);
-            }
-        }
+        List<Integer> meant = meantBy(column);
         if (meant.size() == 1) {
             positions.put(column, meant.get(0));
         } else if (!meant.isEmpty()) {
             ambiguous(column, meant);
         }
+    }
+
+    private List<Integer> meantBy(ImportColumn column) {
+        return column.meantBy(headers.stream().map(Cell::text).toList());
     }
 
     private void find(ImportColumn column, String header) {
@@ -108,7 +107,7 @@ final class ImportMapping {
 
     private void require(ImportColumn column, Map<ImportColumn, ColumnPick> said) {
         boolean toldOfAlready = !said.isEmpty() && said.containsKey(column)
-                || said.isEmpty() && headers.stream().anyMatch(header -> column.isMeantBy(header.text()));
+                || said.isEmpty() && !meantBy(column).isEmpty();
         if (!positions.containsKey(column) && !toldOfAlready) {
             problems.error(headers.get(0).place(), "MISSING-COLUMN", "no column that surely holds " + column.words(),
                     "to be told which it is: " + Phrases.or(names, "columns"),

@@ -47,7 +47,7 @@ final class ImportMinutes {
         if (minutes >= 0) {
             return minutes;
         }
-        problems.error(cell.place(), "WRONG-MINUTES", Phrases.quoted(text),
+        problems.error(cell.place(), unclear && isBare(text) ? "UNCLEAR-MINUTES" : "WRONG-MINUTES", Phrases.quoted(text),
                 "minutes such as 90, or hours such as 1:30 or 1.5 h", advice(cell, unclear));
         return 0;
     }

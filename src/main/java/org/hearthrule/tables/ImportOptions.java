@@ -79,6 +79,13 @@ public record ImportOptions(Map<ImportColumn, ColumnPick> columns, DateForm date
         return new ImportOptions(columns, dateForm, hours, students, children, names, year, leaveOut);
     }
 
+    /** @return the same with names that the family's laws use for subjects; what was said before goes before them */
+    public ImportOptions withNamesOfLaws(Map<String, List<String>> names) {
+        Map<String, List<String>> all = new LinkedHashMap<>(names);
+        all.putAll(subjects);
+        return withSubjects(all);
+    }
+
     /** @return the same with a school year for what has no day */
     public ImportOptions withYear(String label) {
         return new ImportOptions(columns, dateForm, hours, students, children, subjects, label, leaveOut);

@@ -42,10 +42,10 @@ public record ImportPreview<T extends YearRecord>(Book before, ListKind<T> kind,
      * @param place    where it begins
      * @param cells    as read, by position; an empty text where nothing stands
      * @param record   as understood, without an id; what could not be understood is missing in it
-     * @param skipped  why it holds nothing new, such as {@code already in the book as log-12}; or null
+     * @param skipped  what it says once more, so that it holds nothing new; or null
      * @param problems what is wrong with it; then it is not added
      */
-    public record Row<T>(Place place, List<String> cells, T record, String skipped, List<Problem> problems) {
+    public record Row<T>(Place place, List<String> cells, T record, Repeat skipped, List<Problem> problems) {
 
         /** @return whether it would be added */
         public boolean isNew() {

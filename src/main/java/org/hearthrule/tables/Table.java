@@ -41,11 +41,6 @@ public record Table(List<Cell> headers, List<Row> rows, Layout layout) {
             return place.sheet() == null ? place : new Place(place.file(), place.line(), column + 1, place.sheet());
         }
 
-        /** @return the row by its number, such as {@code line 7} */
-        String words() {
-            return (place.sheet() == null ? "line " : "row ") + place.line();
-        }
-
         boolean isBlank() {
             return filled() == 0;
         }

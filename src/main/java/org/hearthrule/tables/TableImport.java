@@ -38,7 +38,7 @@ public final class TableImport<T extends YearRecord> {
     private final Book before;
     private final ImportOptions options;
     private final Problems problems = new Problems();
-    private final Map<Object, String> known = new HashMap<>();
+    private final Map<Object, Repeat> known = new HashMap<>();
     private final Map<String, Set<String>> ids = new HashMap<>();
     private final Map<String, Integer> lastNumber = new HashMap<>();
 
@@ -121,7 +121,7 @@ public final class TableImport<T extends YearRecord> {
         RowReader reader = new RowReader(before, mapping, dates, options);
         boolean blocked = problems.hasErrors() || dates.isUnclear();
         before.years().forEach((label, year) -> kind.in(year).forEach(record ->
-                known.putIfAbsent(kind.key(record), "already in the book as " + record.id())));
+                known.putIfAbsent(kind.key(record), new Repeat.OfBook(label, record.id()))));
         SortedMap<String, List<T>> toAdd = new TreeMap<>();
         List<ImportPreview.Row<T>> rows = new ArrayList<>(table.rows().size());
         for (Table.Row row : table.rows()) {
@@ -160,9 +160,9 @@ public final class TableImport<T extends YearRecord> {
         if (label == null && toAdd != null && ofRow.isEmpty()) {
             ofRow.error(row.place(), "MISSING-DAY", "neither a day nor a school year", "one of the two", null);
         }
-        String skipped = null;
+        Repeat skipped = null;
         if (ofRow.isEmpty() && toAdd != null) {
-            skipped = known.putIfAbsent(kind.key(record), "the same as " + row.words());
+            skipped = known.putIfAbsent(kind.key(record), new Repeat.OfRow(row.place().row()));
             if (skipped == null) {
                 toAdd.computeIfAbsent(label, key -> new ArrayList<>()).add(kind.withId(record, newId(label)));
             }

@@ -76,7 +76,7 @@ class SheetImportTest {
     void repeatedRowIsToldByItsNumber() {
         ImportPreview<LogEntry> preview = preview(row(DAY, 45, "Ada", "Kite"), row(), row(DAY, "0:45", "ada", "Kite"));
 
-        assertThat(preview.skipped()).extracting(row -> row.place().toString(), ImportPreview.Row::skipped)
+        assertThat(preview.skipped()).extracting(row -> row.place().toString(), row -> row.skipped().words())
                 .containsExactly(tuple("log.xlsx:Log!A4", "the same as row 2"));
     }
 

@@ -122,13 +122,13 @@ class TableImportTest {
 
         // then
         assertThat(words(preview)).containsExactly(
-                "two-date-forms.csv:4:1: error: [MIXED-DATES] found \"14/09/2026\", expected a date in the form"
-                        + " MM/dd/uuuu, such as \"09/30/2026\". Perhaps write \"09/14/2026\".",
-                "two-date-forms.csv:5:1: error: [MIXED-DATES] found \"2026-09-15\", expected a date in the form"
-                        + " MM/dd/uuuu, such as \"09/30/2026\". Perhaps write \"09/15/2026\".",
+                "two-date-forms.csv:4:1: error: [MIXED-DATES] found \"14/09/2026\", expected a date like"
+                        + " \"09/30/2026\". Perhaps write \"09/14/2026\".",
+                "two-date-forms.csv:5:1: error: [MIXED-DATES] found \"2026-09-15\", expected a date like"
+                        + " \"09/30/2026\". Perhaps write \"09/15/2026\".",
                 "two-date-forms.csv:6:1: error: [MISSING-CELL] found no date, expected the day it is about.",
-                "two-date-forms.csv:7:1: error: [WRONG-DATE] found \"15 September\", expected a date in the form"
-                        + " MM/dd/uuuu, such as \"09/30/2026\".");
+                "two-date-forms.csv:7:1: error: [WRONG-DATE] found \"15 September\", expected a date like"
+                        + " \"09/30/2026\".");
         assertThat(preview.dateForm()).isNull();
         assertThat(preview.toAdd()).isEmpty();
     }
@@ -172,7 +172,7 @@ class TableImportTest {
                         + " 1.5 h. Perhaps write \"1.5 h\"."),
                 at("2:20", "[UNKNOWN-SUBJECT] found \"maths\", expected subjects of the common vocabulary, by id or"
                         + " name, parted by semicolons. Perhaps you meant \"mathematics\"."),
-                at("3:1", "[WRONG-DATE] found \"2026-02-30\", expected a date in the form uuuu-MM-dd, such as"
+                at("3:1", "[WRONG-DATE] found \"2026-02-30\", expected a date like"
                         + " \"2026-09-30\"."),
                 at("3:12", "[WRONG-MINUTES] found \"90 min\", expected minutes such as 90, or hours such as 1:30 or"
                         + " 1.5 h. Perhaps write \"90\"."),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Form;
+import org.hearthrule.page.frame.Minutes;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookEdits;

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.hearthrule.page.frame.Minutes;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.YearRecords.LogEntry;
 import org.hearthrule.terms.Subjects;

@@ -88,7 +88,7 @@ public record ReadinessView(Readiness ready, String child, List<Option> children
         String line = "/checklist?child=" + child + '#' + step.line().id();
         for (NextStep one : next.of(LineGroup.of(List.of(step.line())).get(0))) {
             go.add(one instanceof NextStep.Go page ? Option.of(page.path(), page.words())
-                    : Option.of(line, ((NextStep.Fill) one).button()));
+                    : Option.of(line, ((NextStep.Fill) one).asks()));
         }
         if (go.isEmpty()) {
             go.add(Option.of(line, PAGE.say("readiness.go.line")));

@@ -28,16 +28,18 @@ public final class NextSteps {
     private static final List<Option> YES_NO = List.of(Option.of("yes", "Yes"), Option.of("no", "No"));
 
     private final Offered offered;
+    private final String back;
     private final Map<String, Profile> profiles = new LinkedHashMap<>();
     private int forms;
 
-    private NextSteps(Offered offered, List<Profile> profiles) {
+    private NextSteps(Offered offered, List<Profile> profiles, String here) {
         this.offered = offered;
+        this.back = encoded(here);
         profiles.forEach(profile -> this.profiles.put(profile.slug(), profile));
     }
 
     public static NextSteps of(Call call) throws BadInputException {
-        return new NextSteps(Offered.of(call), call.desk().judgement().profiles());
+        return new NextSteps(Offered.of(call), call.desk().judgement().profiles(), call.here());
     }
 
     /** @return what can be done, the likeliest first; nothing for what is done, not due or owed by others */
@@ -90,10 +92,11 @@ public final class NextSteps {
         } else if (leaf instanceof Evidence.HealthPaper paper) {
             return health(paper, group);
         } else if (leaf instanceof Evidence.Test test) {
-            return new NextStep.Go("/tests/new?student=" + child + "&method=" + test.method() + "&back=%2Fchecklist", "Note the test");
+            return new NextStep.Go("/tests/new?student=" + child + "&method=" + test.method() + "&back=" + back,
+                    "Note the test" + which(asked, Evidence.Test.class, test.method()));
         } else if (leaf instanceof Evidence.Evaluation evaluation) {
-            return new NextStep.Go("/evaluations/new?student=" + child + "&method=" + evaluation.method() + "&back=%2Fchecklist",
-                    "Note the evaluation");
+            return new NextStep.Go("/evaluations/new?student=" + child + "&method=" + evaluation.method() + "&back=" + back,
+                    "Note the evaluation" + which(asked, Evidence.Evaluation.class, evaluation.method()));
         } else if (leaf instanceof Evidence.Credential) {
             return new NextStep.Go("/family", "Note it with the person");
         } else if (leaf instanceof Evidence.Log || leaf instanceof Evidence.Time) {
@@ -106,6 +109,11 @@ public final class NextSteps {
             return new NextStep.Go("/books", "Add a book");
         }
         return null;
+    }
+
+    /** Says which one is meant where the law takes any of several. */
+    private static String which(Requirement asked, Class<? extends Evidence> kind, String method) {
+        return Evidence.leaves(asked.shows(), kind).size() < 2 ? "" : ": " + Prose.lowerFirst(Offered.plain(method));
     }
 
     private NextStep sent(String paper, LineGroup group, Requirement asked) {

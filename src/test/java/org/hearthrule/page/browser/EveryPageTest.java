@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,8 +27,11 @@ class EveryPageTest {
     private static Chromium chromium;
 
     @BeforeAll
-    static void open() {
+    static void open() throws IOException {
         visit = Visit.demo(folder);
+        byte[] table = Files.readAllBytes(Path.of("test-fixtures", "tables", "year-of-days.xlsx"));
+        assertThat(visit.upload("/tables", List.of(new Visit.FilePart("table", "year-of-days.xlsx", table)), "holds", "log")
+                .header("Location")).endsWith("/tables/take?table=1");
         chromium = new Chromium();
         chromium.driver().get(visit.server().newStartAddress());
     }
@@ -43,7 +48,7 @@ class EveryPageTest {
                 "/tests/new", "/evaluations", "/papers", "/papers/new", "/documents", "/health", "/requests", "/visits/new",
                 "/readiness?child=wren", "/family", "/family/child", "/family/child?id=wren", "/family/person?id=pascoe",
                 "/family/place?child=wren", "/family/grades", "/family/move?state=us-vt", "/family/stop", "/family/event", "/law", "/law/us-vt", "/law/us-pa/ways", "/compare?here=us-pa&there=us-vt", "/keeping", "/copies",
-                "/calendar", "/nowhere");
+                "/calendar", "/tables", "/tables/take?table=1", "/nowhere");
     }
 
     @ParameterizedTest

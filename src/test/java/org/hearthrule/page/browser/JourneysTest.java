@@ -12,6 +12,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
@@ -125,6 +127,44 @@ class JourneysTest {
         expect("Taken back: The entry of May 20, 2026");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"year-of-days.xlsx", "year-of-days.csv"})
+    void aSpreadsheetOfFourHundredRowsIsTakenOver(String table) {
+        open(Visit.DEMO);
+        link("Keeping");
+        link("Spreadsheets");
+        find("#table").sendKeys(Path.of("test-fixtures", "tables", table).toAbsolutePath().toString());
+        press("Look at it");
+
+        // what the table leaves open is asked once, not row by row
+        expect(table, "What stands in which column", "Not taken over: the column “Weather”", "One row cannot be read");
+        choose("“Everybody” is", "All children");
+        choose("“Math” is", "Mathematics");
+        choose("“PE” is", "Physical education");
+        choose("“Nature Study” is", "Science: Living things");
+        choose("“Social Studies” is", "No subject");
+        choose("“Astronomy” is", "Science: Earth and sky");
+        find("#leave-out").click();
+        press("Show what that gives");
+        // 400 rows: five stand twice, one has a day that is none
+        expect("394 rows would be added to the book", "The first 20 of 394");
+        press("Take over these 394 rows");
+        expect("394 rows were taken over. 5 rows that were there already are left out. One row that could not be read is left out.");
+        chromium.driver().get(visit.address() + "/log?from=2026-09-01");
+        // one entry of the demo family lies there too
+        expect("395 entries");
+
+        find(".undo button").click();
+        expect("Taken back: 394 rows taken over");
+        chromium.driver().get(visit.address() + "/log?from=2026-09-01");
+        expect("One entry fits");
+    }
+
+    private void choose(String label, String option) {
+        WebElement named = chromium.driver().findElement(By.xpath("//label[normalize-space(.)='" + label + "']"));
+        new Select(chromium.driver().findElement(By.id(named.getDomAttribute("for")))).selectByVisibleText(option);
+    }
+
     @Test
     void photosWithAndWithoutADayAreSettled() throws Exception {
         open(Visit.DEMO);
@@ -154,6 +194,29 @@ class JourneysTest {
         entry.findElement(By.cssSelector("form button")).sendKeys(Keys.ENTER);
 
         expect("Saved: Evaluator's certificate", "Undo: A paper you sent");
+    }
+
+    @Test
+    void readinessIsWalkedThroughAndWhatIsMissingIsNotedFromThere() {
+        open(Visit.DEMO);
+        link("Readiness");
+        link("Wren");
+        expect("Before the evaluation", "Wren Kestler", "June 30, 2026", "in 41 days", "To do first", "Yearly evaluation",
+                "Not noted yet: portfolio evaluation.", "The portfolio, item by item");
+        assertThat(find(".steps").getText()).contains("Yearly evaluation");
+        link("Note the evaluation");
+        day("date", "2026-05-19");
+        new Select(find("#by")).selectByVisibleText("Orrin Pascoe");
+        // 24 P.S. § 13-1327.1(e)(2): an interview of the child and a review of the portfolio
+        chromium.driver().findElements(By.name("includes")).forEach(WebElement::click);
+        press("Save");
+
+        expect("Saved:", "Before the evaluation", "Wren Kestler", "To do first");
+        assertThat(find(".steps").getText()).doesNotContain("Yearly evaluation");
+        // from one subject to the next without a mouse
+        find(".contents a").sendKeys(Keys.ENTER);
+        new WebDriverWait(chromium.driver(), Duration.ofSeconds(10)).until(ExpectedConditions.urlContains("#subject-1"));
+        assertThat(find("#subject-1").isDisplayed()).isTrue();
     }
 
     @Test

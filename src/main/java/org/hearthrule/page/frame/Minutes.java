@@ -1,13 +1,13 @@
-package org.hearthrule.page.log;
+package org.hearthrule.page.frame;
 
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A length of time as people type it: {@code 90}, {@code 1:30}, {@code 1h 30}, {@code 1.5 h}, {@code 45 min}. */
-final class Minutes {
+public final class Minutes {
 
-    static final int LONGEST_DAY = 1_440;
+    public static final int LONGEST_DAY = 1_440;
 
     private static final Pattern PLAIN = Pattern.compile("(\\d{1,4})\\s*(m|min|mins|minutes)?");
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):([0-5]\\d)");
@@ -16,7 +16,7 @@ final class Minutes {
     private Minutes() { }
 
     /** @return the minutes, or empty when it is no length of a day */
-    static OptionalInt of(String typed) {
+    public static OptionalInt of(String typed) {
         String text = typed.strip().toLowerCase(java.util.Locale.ROOT);
         Matcher plain = PLAIN.matcher(text);
         Matcher clock = CLOCK.matcher(text);
@@ -34,7 +34,7 @@ final class Minutes {
     }
 
     /** @return for example {@code 1 hour 30 minutes} */
-    static String words(int minutes) {
+    public static String words(int minutes) {
         int hours = minutes / 60;
         int rest = minutes % 60;
         String h = hours == 0 ? "" : hours == 1 ? "1 hour" : hours + " hours";
