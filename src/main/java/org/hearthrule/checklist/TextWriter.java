@@ -2,6 +2,7 @@ package org.hearthrule.checklist;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.hearthrule.rules.Finding;
 import org.hearthrule.terms.Prose;
 import org.hearthrule.terms.Wording;
@@ -36,7 +37,8 @@ public final class TextWriter {
         for (Section section : Section.values()) {
             List<Line> lines = checklist.lines(section).stream().filter(line -> all || !longDone(line)).toList();
             if (!lines.isEmpty() && (all || !section.onlyOnRequest())) {
-                page.blank().heading(words.heading(section));
+                // a terminal has no other weight than capitals
+                page.blank().heading(words.heading(section).toUpperCase(Locale.ROOT));
                 LineGroup.of(lines).forEach(this::entry);
             }
         }

@@ -57,15 +57,10 @@ public record ChecklistView(String summary, List<Option> children, String child,
             List<Entry> entries = LineGroup.of(checklist.lines(section)).stream()
                     .map(group -> entry(group, words, checklist.asOf(), wording, steps)).toList();
             if (!entries.isEmpty()) {
-                (section.onlyOnRequest() ? more : parts).add(new Part(section.slug(), sentence(words.heading(section)), entries));
+                (section.onlyOnRequest() ? more : parts).add(new Part(section.slug(), words.heading(section), entries));
             }
         }
         return new ChecklistView(words.summary(), children, child, parts, more);
-    }
-
-    /** Headings are capitals on a terminal, which has no other weight. */
-    private static String sentence(String capitals) {
-        return Prose.upperFirst(capitals.toLowerCase(java.util.Locale.ROOT));
     }
 
     private static Entry entry(LineGroup group, LineWords words, LocalDate asOf, Wording wording,

@@ -8,29 +8,26 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.hearthrule.page.frame.Minutes;
+import org.hearthrule.page.frame.PageWords;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.YearRecords.LogEntry;
 import org.hearthrule.terms.Subjects;
-import org.hearthrule.terms.Wording;
 
 /** What the log's pages say, in words. Safe for several threads. */
 final class LogWords {
 
-    private static final Wording PAGE = Wording.load("shared/wording/page.properties");
-    private static final Wording ENGLISH = Wording.english();
-
     private LogWords() { }
 
     static String say(String key, Object... arguments) {
-        return PAGE.say(key, arguments);
+        return PageWords.say(key, arguments);
     }
 
     static String count(String key, long number, Object... more) {
-        return PAGE.count(key, number, more);
+        return PageWords.count(key, number, more);
     }
 
     static String date(LocalDate day) {
-        return ENGLISH.date(day);
+        return PageWords.date(day);
     }
 
     static String weekday(LocalDate day) {
@@ -38,7 +35,7 @@ final class LogWords {
     }
 
     static String and(List<String> words) {
-        return ENGLISH.and(words);
+        return PageWords.and(words);
     }
 
     /** @return for example {@code 12 entries on 9 days fit.} */

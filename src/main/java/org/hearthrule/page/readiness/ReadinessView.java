@@ -12,6 +12,7 @@ import org.hearthrule.checklist.ReadinessSheet;
 import org.hearthrule.checklist.Sheet;
 import org.hearthrule.law.Cite;
 import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.frame.PageWords;
 import org.hearthrule.page.records.NextStep;
 import org.hearthrule.page.records.NextSteps;
 import org.hearthrule.records.YearRecords.Reading;
@@ -31,7 +32,6 @@ public record ReadinessView(Readiness ready, String child, List<Option> children
                             Sheet items, Sheet tests) {
 
     private static final int BOOKS_SHOWN = 8;
-    private static final Wording PAGE = Wording.load("shared/wording/page.properties");
 
     /**
      * One subject.
@@ -82,7 +82,7 @@ public record ReadinessView(Readiness ready, String child, List<Option> children
 
     private static Step step(Readiness.Step step, String child, NextSteps next) {
         if (step.line() == null) {
-            return new Step(step, List.of(Option.of("/work?child=" + child, PAGE.say("readiness.go.work"))));
+            return new Step(step, List.of(Option.of("/work?child=" + child, PageWords.say("readiness.go.work"))));
         }
         List<Option> go = new ArrayList<>();
         String line = "/checklist?child=" + child + '#' + step.line().id();
@@ -91,7 +91,7 @@ public record ReadinessView(Readiness ready, String child, List<Option> children
                     : Option.of(line, ((NextStep.Fill) one).asks()));
         }
         if (go.isEmpty()) {
-            go.add(Option.of(line, PAGE.say("readiness.go.line")));
+            go.add(Option.of(line, PageWords.say("readiness.go.line")));
         }
         return new Step(step, go.stream().distinct().toList());
     }
@@ -101,21 +101,21 @@ public record ReadinessView(Readiness ready, String child, List<Option> children
         List<Third> thirds = new ArrayList<>();
         for (int i = 0; i < row.samples().size(); i++) {
             LocalDate to = ready.thirds().get(i).to();
-            thirds.add(new Third(PAGE.say("readiness.third." + (i + 1), wording.date(to)), to.isBefore(ready.asOf()),
+            thirds.add(new Third(PageWords.say("readiness.third." + (i + 1), wording.date(to)), to.isBefore(ready.asOf()),
                     row.samples().get(i).stream().map(sample -> piece(sample, pictures)).toList()));
         }
         String cites = row.asked().cites().stream().map(Cite::words).distinct().collect(Collectors.joining("; "));
         return new Subject(anchor, row.name(), row.may(), new Sheet.Reference.Rule(row.asked().id()),
-                PAGE.say("readiness.rule", row.asked().title(), cites), PAGE.count("readiness.days", row.days(),
+                PageWords.say("readiness.rule", row.asked().title(), cites), PageWords.count("readiness.days", row.days(),
                 ReadinessSheet.hours(row.minutes())), thirds, row.undated().stream().map(sample -> piece(sample, pictures)).toList(),
                 books(row.books()));
     }
 
     private static List<String> books(List<Reading> books) {
         List<String> titles = new ArrayList<>(books.stream().limit(BOOKS_SHOWN).map(book -> book.author() == null ? book.title()
-                : PAGE.say("readiness.book", book.title(), book.author())).toList());
+                : PageWords.say("readiness.book", book.title(), book.author())).toList());
         if (books.size() > BOOKS_SHOWN) {
-            titles.add(PAGE.count("readiness.books-more", books.size() - BOOKS_SHOWN));
+            titles.add(PageWords.count("readiness.books-more", books.size() - BOOKS_SHOWN));
         }
         return titles;
     }

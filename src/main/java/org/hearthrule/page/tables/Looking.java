@@ -1,42 +1,25 @@
 package org.hearthrule.page.tables;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.law.SubjectWords;
-import org.hearthrule.page.frame.Choices;
-import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
-import org.hearthrule.page.frame.Minutes;
-import org.hearthrule.page.frame.Option;
-import org.hearthrule.page.frame.SubjectChoice;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.YearRecord;
-import org.hearthrule.records.YearRecords.LogEntry;
-import org.hearthrule.records.YearRecords.Reading;
 import org.hearthrule.rules.BookPlacements;
-import org.hearthrule.tables.DateForm;
-import org.hearthrule.tables.ImportColumn;
 import org.hearthrule.tables.ImportOptions;
 import org.hearthrule.tables.ImportPreview;
 import org.hearthrule.tables.Layout;
 import org.hearthrule.tables.ListKind;
-import org.hearthrule.tables.NameUse;
-import org.hearthrule.tables.Table;
 import org.hearthrule.tables.TableFile;
 import org.hearthrule.tables.TableImport;
 
 import org.hearthrule.terms.Prose;
-import org.hearthrule.terms.Subjects;
-import org.hearthrule.terms.Wording;
 
 /** A look at a table: what was said about it, and what taking it over would do. Nothing is written. */
 final class Looking<T extends YearRecord> {

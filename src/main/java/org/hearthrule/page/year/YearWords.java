@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import org.hearthrule.checklist.year.CalendarDay;
 import org.hearthrule.checklist.year.DayMark;
+import org.hearthrule.page.frame.PageWords;
 import org.hearthrule.rules.Status;
 import org.hearthrule.terms.Prose;
 import org.hearthrule.terms.Wording;
@@ -16,20 +17,17 @@ import org.hearthrule.terms.Wording;
 /** What the drawings of a year say, in words. Safe for several threads. */
 final class YearWords {
 
-    static final String FILE = "shared/wording/page.properties";
-
-    private static final Wording PAGE = Wording.load(FILE);
     private static final Wording ENGLISH = Wording.english();
     private static final int HOUR = 60;
 
     private YearWords() { }
 
     static String say(String key, Object... arguments) {
-        return PAGE.say(key, arguments);
+        return PageWords.say(key, arguments);
     }
 
     static String count(String key, long number) {
-        return PAGE.count(key, number);
+        return PageWords.count(key, number);
     }
 
     static String date(LocalDate day) {

@@ -23,6 +23,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.hearthrule.checklist.year.YearView;
 import org.hearthrule.input.Problems;
 import org.hearthrule.law.Packaged;
+import org.hearthrule.page.frame.PageWords;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookReader;
 import org.hearthrule.records.YearLabel;
@@ -207,7 +208,7 @@ class DrawingsTest {
     /** A sentence whose key is mistyped would only be missed when a parent first meets it; one that nothing asks for grows stale. */
     @Test
     void everySentenceIsThereAndAskedFor() throws Exception {
-        Set<String> keys = new TreeSet<>(Wording.load(YearWords.FILE).keys());
+        Set<String> keys = new TreeSet<>(Wording.load(PageWords.FILE).keys());
         keys.removeIf(key -> !key.startsWith("year."));
         Set<String> asked = new TreeSet<>();
         Pattern literal = Pattern.compile("\"(year\\.[a-z.-]+)\"");
