@@ -24,7 +24,7 @@ import org.hearthrule.terms.Wording;
 /** {@code /family}: who is taught, by whom, where and under which law; the forms that change it stand in classes of their own. */
 public final class FamilyPages implements Feature {
 
-    private static final List<Feature> FORMS = List.of(new ChildPages(), new PersonPages(),
+    private static final List<Feature> FORMS = List.of(new ChildPages(), new ChildOutPages(), new PersonPages(),
             new PlacePages(), new MovePages(), new EndPages(), new EventPages(), new GradePages());
 
     @Override
