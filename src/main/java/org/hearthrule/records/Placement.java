@@ -39,6 +39,17 @@ public record Placement(String student, String jurisdiction, String pathway, Loc
         return values().hashCode();
     }
 
+    /** @return the same, wherever it stands in the file */
+    public Placement anywhere() {
+        return new Placement(student, jurisdiction, pathway, from, to, ended, started, district, city, county,
+                optIns, null);
+    }
+
+    /** @return whether some day lies in both */
+    public boolean meets(Placement other) {
+        return (to == null || !to.isBefore(other.from)) && (other.to == null || !other.to.isBefore(from));
+    }
+
     private List<Object> values() {
         return Arrays.asList(student, jurisdiction, pathway, from, to, ended, started, district, city, county, optIns);
     }

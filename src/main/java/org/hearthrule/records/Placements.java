@@ -3,6 +3,7 @@ package org.hearthrule.records;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,6 +21,12 @@ public final class Placements {
      */
     public record Beginning(LocalDate day, String jurisdiction, String pathway, String district, String city, String county) { }
 
+    /** @return a child's story, the earliest first */
+    public static List<Placement> of(Book book, String student) {
+        return book.placements().stream().filter(one -> one.student().equals(student))
+                .sorted(Comparator.comparing(Placement::from)).toList();
+    }
+
     /** @return what goes on for a child, with no last day; empty when nothing does */
     public static Optional<Placement> open(Book book, String student) {
         return book.placements().stream().filter(one -> one.student().equals(student) && one.to() == null).findFirst();
@@ -29,6 +36,44 @@ public final class Placements {
     public static Optional<Placement> inTheWay(Book book, String student, LocalDate day) {
         return book.placements().stream().filter(one -> one.student().equals(student)
                 && (one.to() == null ? !one.from().isBefore(day) : !one.to().isBefore(day))).findFirst();
+    }
+
+    /**
+     * What would be noted for a child twice on the same days. Two that shared days before are left so: a book may come
+     * from elsewhere, and its other faults can then still be mended one by one.
+     *
+     * @param before what is mended, or null for something new
+     * @return what else is noted on a day of {@code after}; empty when nothing is
+     */
+    public static Optional<Placement> inTheWay(Book book, Placement before, Placement after) {
+        return of(book, after.student()).stream().filter(one -> !one.equals(before) && one.meets(after))
+                .filter(one -> before == null || !one.meets(before) || isSamePath(one, after)).findFirst();
+    }
+
+    private static boolean isSamePath(Placement one, Placement other) {
+        return one.jurisdiction().equals(other.jurisdiction()) && one.pathway().equals(other.pathway());
+    }
+
+    /**
+     * Puts one in the place of another.
+     *
+     * @param before what is mended; null for something new, which comes before what began later for the same child
+     */
+    public static Book put(Book book, Placement before, Placement after) {
+        List<Placement> placements = new ArrayList<>(book.placements());
+        int at = before == null ? -1 : placements.indexOf(before);
+        if (at >= 0) {
+            placements.set(at, after);
+        } else {
+            Optional<Placement> next = of(book, after.student()).stream()
+                    .filter(one -> one.from().isAfter(after.from())).findFirst();
+            placements.add(next.map(placements::indexOf).orElse(placements.size()), after);
+        }
+        return BookEdits.withPlacements(book, placements);
+    }
+
+    public static Book remove(Book book, Placement one) {
+        return BookEdits.withPlacements(book, book.placements().stream().filter(other -> !other.equals(one)).toList());
     }
 
     /**

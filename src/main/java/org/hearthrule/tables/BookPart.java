@@ -8,13 +8,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import org.hearthrule.records.AnsweredFact;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookEvent;
 import org.hearthrule.records.Placement;
+import org.hearthrule.records.RecordChildren;
+import org.hearthrule.records.RecordKind;
 import org.hearthrule.records.Student;
 import org.hearthrule.records.YearLabel;
+import org.hearthrule.records.YearRecord;
 import org.hearthrule.records.YearRecords;
 
 /**
@@ -58,41 +60,20 @@ final class BookPart {
     private YearRecords year(YearRecords year) {
         Map<String, String> grades = new LinkedHashMap<>(year.grades());
         grades.keySet().removeIf(id -> !isChosen(id));
-        return new YearRecords(year.label(), grades, year.calendar(),
+        YearRecords part = new YearRecords(year.label(), grades, year.calendar(),
                 year.choices().stream().filter(one -> one.student() == null || isChosen(one.student())).toList(),
-                ofSeveral(year.log(), YearRecords.LogEntry::students, (entry, ids) -> new YearRecords.LogEntry(entry.id(),
-                        entry.date(), entry.minutes(), ids, entry.subjects(), entry.did(), entry.materials(),
-                        entry.place(), entry.core(), entry.by(), entry.written()), entry -> within(entry.date())),
-                ofSeveral(year.readings(), YearRecords.Reading::students, (reading, ids) -> new YearRecords.Reading(
-                        reading.id(), ids, reading.title(), reading.author(), reading.started(), reading.finished(),
-                        reading.subjects(), reading.idea(), reading.isbn()), reading -> overlaps(reading.started(), reading.finished())),
-                ofOne(year.samples(), YearRecords.Sample::student, YearRecords.Sample::date),
-                ofOne(year.tests(), YearRecords.TestTaken::student, YearRecords.TestTaken::date),
-                ofOne(year.evaluations(), YearRecords.Evaluation::student, YearRecords.Evaluation::date),
-                ofSeveral(year.filings(), YearRecords.Filing::students, (filing, ids) -> new YearRecords.Filing(
-                        filing.id(), ids, filing.paper(), filing.sent(), filing.how(), filing.to(), filing.year(),
-                        filing.part(), filing.states(), filing.attached(), filing.copy(), filing.answers()),
-                        filing -> within(filing.sent())),
-                ofSeveral(year.requests(), YearRecords.Request::students, (request, ids) -> new YearRecords.Request(
-                        request.id(), ids, request.by(), request.written(), request.date(), request.cause()),
-                        request -> within(request.date())),
-                ofOne(year.health(), YearRecords.HealthPaper::student, YearRecords.HealthPaper::date),
-                ofSeveral(year.documents(), YearRecords.KeptDocument::students, (document, ids) ->
-                        new YearRecords.KeptDocument(document.id(), ids, document.kind(), document.date(),
-                                document.file()), document -> within(document.date())),
-                ofSeveral(year.visits(), YearRecords.Visit::students, (visit, ids) -> new YearRecords.Visit(visit.id(),
-                        ids, visit.date(), visit.minutes(), visit.by(), visit.faceToFace()),
-                        visit -> within(visit.date())));
+                year.log(), year.readings(), year.samples(), year.tests(), year.evaluations(), year.filings(),
+                year.requests(), year.health(), year.documents(), year.visits());
+        for (RecordKind kind : RecordKind.values()) {
+            part = kind.replaced(part, kept(List.<YearRecord>copyOf(kind.in(year)), this::record));
+        }
+        return part;
     }
 
-    private <T> List<T> ofOne(List<T> records, Function<T, String> student, Function<T, LocalDate> day) {
-        return records.stream().filter(one -> isChosen(student.apply(one)) && within(day.apply(one))).toList();
-    }
-
-    private <T> List<T> ofSeveral(List<T> records, Function<T, List<String>> students, With<T> with,
-                                  Predicate<T> within) {
-        return kept(records, one -> within.test(one) ? ofChildren(students.apply(one)).map(ids ->
-                ids.equals(students.apply(one)) ? one : with.with(one, ids)) : Optional.empty());
+    private Optional<YearRecord> record(YearRecord record) {
+        List<String> students = RecordChildren.of(record);
+        return !within(record) ? Optional.empty() : ofChildren(students)
+                .map(ids -> ids.equals(students) ? record : RecordChildren.with(record, ids));
     }
 
     private static <T> List<T> kept(List<T> records, Function<T, Optional<T>> keep) {
@@ -111,6 +92,12 @@ final class BookPart {
         return choice.students().isEmpty() || choice.students().contains(student);
     }
 
+    /** A book that is read for weeks belongs to each of its days. */
+    private boolean within(YearRecord record) {
+        return record instanceof YearRecords.Reading reading ? overlaps(reading.started(), reading.finished())
+                : within(record.day());
+    }
+
     private boolean within(LocalDate day) {
         return overlaps(day, day);
     }
@@ -119,10 +106,5 @@ final class BookPart {
     private boolean overlaps(LocalDate first, LocalDate last) {
         return (choice.from() == null || last == null || !last.isBefore(choice.from()))
                 && (choice.to() == null || first == null || !first.isAfter(choice.to()));
-    }
-
-    /** Makes a record with other children. */
-    private interface With<T> {
-        T with(T record, List<String> students);
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Profile;
@@ -13,6 +14,7 @@ import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.frame.Print;
 import org.hearthrule.page.frame.Routes;
 import org.hearthrule.page.welcome.EnteredChild;
 import org.hearthrule.records.Book;
@@ -26,11 +28,6 @@ import org.hearthrule.terms.Wording;
 
 /** {@code /family/child}: a child comes into the book, or what is noted of it is mended. */
 final class ChildPages implements Feature {
-
-    private static final String NEVER = "never";
-    private static final List<Option> SCHOOLS = List.of(Option.of(NEVER, "In no school yet"),
-            Option.of("public-school", "In a public school"), Option.of("private-school", "In a private school"),
-            Option.of("home-program", "Taught at home before"));
 
     @Override
     public void addTo(Routes routes) {
@@ -48,7 +45,7 @@ final class ChildPages implements Feature {
 
     /** What the form shows of a child, by which a change from elsewhere is noticed. */
     private static String print(Call call, Student child) {
-        return Household.print(child + " " + grade(call.desk().book(), year(call), child.id()));
+        return Print.of(child + " " + grade(call.desk().book(), year(call), child.id()));
     }
 
     private static Answer open(Call call) throws BadInputException {
@@ -63,11 +60,7 @@ final class ChildPages implements Feature {
         Student child = found.get();
         Form form = Form.empty().fill("id", id).fill("print", print(call, child)).fill("name", child.name())
                 .fill("born", child.born()).fill("grade", grade(call.desk().book(), year(call), id));
-        if (child.schools() != null) {
-            form.fill("school", child.schools().isEmpty() ? NEVER : child.schools().get(0).kind());
-            form.fill("left", child.schools().isEmpty() ? null : child.schools().get(0).to());
-        }
-        return form(call, form, 200, List.of());
+        return form(call, SchoolRows.fill(form, child.schools()), 200, List.of());
     }
 
     private static Answer form(Call call, Form form, int status, List<String> there) throws BadInputException {
@@ -78,12 +71,14 @@ final class ChildPages implements Feature {
         String heading = child.map(Student::name).orElse("Another child");
         return Household.shown("child", heading, form, status, Map.of("grades", EnteredChild.grades(), "year", year(call), "isNew",
                 child.isEmpty(), "heading", heading, "where", law.map(Profile::name).orElse(""), "ways",
-                Household.ways(law, house.today()), "schools", SCHOOLS, "oneSchool", oneSchool(child), "there", there));
+                Household.ways(law, house.today()), "rows", SchoolRows.filled(form), "states", states(house, child),
+                "there", there));
     }
 
-    /** A story of several schools is kept as it is: this form has room for one. */
-    private static boolean oneSchool(Optional<Student> child) {
-        return child.isEmpty() || child.get().schools() == null || child.get().schools().size() < 2;
+    private static List<Option> states(Household house, Optional<Student> child) {
+        List<FormerSchool> schools = child.map(Student::schools).orElse(List.of());
+        return Choices.keeping(house.states(), schools.stream().map(FormerSchool::state).filter(Objects::nonNull)
+                .distinct().toList());
     }
 
     private static Optional<Placement> last(Book book) {
@@ -95,7 +90,7 @@ final class ChildPages implements Feature {
         Household house = Household.of(call);
         EnteredChild entered = EnteredChild.read(form, house.today());
         Optional<Student> before = house.book().student(form.raw("id"));
-        List<FormerSchool> schools = schools(form, before);
+        List<FormerSchool> schools = SchoolRows.read(form, entered.born(), states(house, before));
         Placements.Beginning beginning = before.isPresent() ? null : beginning(form, house, entered);
         boolean changed = before.isPresent() && !print(call, before.get()).equals(form.raw("print"));
         if (!form.isFine() || changed) {
@@ -133,30 +128,12 @@ final class ChildPages implements Feature {
                 like.get().county());
     }
 
-    /** @return null while nothing is said of it */
-    private static List<FormerSchool> schools(Form form, Optional<Student> before) {
-        if (!oneSchool(before)) {
-            return before.get().schools();
-        }
-        String kind = form.oneOf("school", Choices.values(SCHOOLS));
-        LocalDate left = form.day("left");
-        if (left != null && (kind == null || kind.equals(NEVER))) {
-            form.complain("school", "Choose what the child left on that day, or leave the day empty.");
-        }
-        if (kind == null || kind.equals(NEVER)) {
-            return kind == null ? null : List.of();
-        }
-        List<FormerSchool> known = before.map(Student::schools).orElse(List.of());
-        FormerSchool old = known == null || known.isEmpty() ? new FormerSchool(kind, null, null, null) : known.get(0);
-        if (left != null && old.from() != null && left.isBefore(old.from())) {
-            form.complain("left", "That school began on " + Wording.english().date(old.from()) + ". Enter a later day.");
-        }
-        return List.of(new FormerSchool(kind, old.state(), old.from(), left));
-    }
-
     private static List<String> there(Call call, Student child) {
         String grade = grade(call.desk().book(), year(call), child.id());
-        return List.of(child.name(), child.born() == null ? "no birth date" : "born on " + Wording.english().date(child.born()),
-                grade == null ? "no grade for this school year" : "grade " + grade);
+        List<String> there = new ArrayList<>(List.of(child.name(), child.born() == null ? "no birth date"
+                : "born on " + Wording.english().date(child.born()),
+                grade == null ? "no grade for this school year" : "grade " + grade));
+        there.addAll(SchoolRows.words(child, Household.of(call).states()));
+        return there;
     }
 }

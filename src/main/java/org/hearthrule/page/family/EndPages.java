@@ -24,13 +24,13 @@ final class EndPages implements Feature {
 
     @Override
     public void addTo(Routes routes) {
-        routes.get("/family/stop", call -> form(call, Form.empty(), 200));
+        routes.get("/family/stop", call -> form(call, Stories.carry(Form.empty(), Household.of(call)), 200, List.of()));
         routes.post("/family/stop", EndPages::sent);
     }
 
-    private static Answer form(Call call, Form form, int status) {
+    private static Answer form(Call call, Form form, int status, List<String> now) {
         return Household.shown("stop", "Home instruction ends", form, status,
-                Map.of("children", Household.of(call).children(), "endings", ENDINGS));
+                Map.of("children", Household.of(call).children(), "endings", ENDINGS, "now", now));
     }
 
     private static Answer sent(Call call) throws Exception {
@@ -47,8 +47,9 @@ final class EndPages implements Feature {
                 form.complain("day", "Home instruction of " + name + " began after that day.");
             }
         }
-        if (!form.isFine()) {
-            return form(call, form, 422);
+        List<String> now = Stories.changed(form, house, students);
+        if (!form.isFine() || !now.isEmpty()) {
+            return form(call, now.isEmpty() ? form : Stories.carry(form, house), 422, now);
         }
         EventKind kind = ended.equals("stopped") ? EventKind.STOPPED : EventKind.ENTERED_SCHOOL;
         call.desk().edit("The end of home instruction", book -> BookEdits.withEvent(

@@ -12,6 +12,7 @@ import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.frame.Print;
 import org.hearthrule.page.frame.Routes;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookEdits;
@@ -36,7 +37,7 @@ public final class EventPages implements Feature {
     /** @return the events of a book, the latest first */
     static List<EventView> views(Household house) {
         return house.book().events().stream().sorted(Comparator.comparing(BookEvent::date).reversed())
-                .map(event -> new EventView(words(house, event), "/family/event?event=" + Household.print(event))).toList();
+                .map(event -> new EventView(words(house, event), "/family/event?event=" + Print.of(event))).toList();
     }
 
     private static String words(Household house, BookEvent event) {
@@ -46,7 +47,7 @@ public final class EventPages implements Feature {
     }
 
     private static Optional<BookEvent> find(Book book, String print) {
-        return book.events().stream().filter(event -> Household.print(event).equals(print)).findFirst();
+        return book.events().stream().filter(event -> Print.of(event).equals(print)).findFirst();
     }
 
     private static Answer open(Call call) {
@@ -112,7 +113,7 @@ public final class EventPages implements Feature {
             return new Answer.Nothing();
         }
         call.desk().edit("The note of a day taken out", book -> BookEdits.withEvents(book,
-                book.events().stream().filter(event -> !Household.print(event).equals(print)).toList()));
+                book.events().stream().filter(event -> !Print.of(event).equals(print)).toList()));
         return Answer.done("Taken out: " + found.get().kind().words() + ". It can be taken back below.", "/family");
     }
 }

@@ -1,7 +1,6 @@
 package org.hearthrule.page.family;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +10,9 @@ import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Part;
+import org.hearthrule.page.frame.Print;
 import org.hearthrule.page.frame.Routes;
+import org.hearthrule.page.records.HeldAnswers;
 import org.hearthrule.records.AnsweredFact;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Placement;
@@ -23,8 +24,8 @@ import org.hearthrule.terms.Wording;
 /** {@code /family}: who is taught, by whom, where and under which law; the forms that change it stand in classes of their own. */
 public final class FamilyPages implements Feature {
 
-    private static final List<Feature> FORMS = List.of(new ChildPages(), new PersonPages(), new PlacePages(), new MovePages(),
-            new EndPages(), new EventPages(), new GradePages());
+    private static final List<Feature> FORMS = List.of(new ChildPages(), new ChildOutPages(), new PersonPages(),
+            new PlacePages(), new MovePages(), new EndPages(), new EventPages(), new GradePages());
 
     @Override
     public void addTo(Routes routes) {
@@ -35,10 +36,12 @@ public final class FamilyPages implements Feature {
     /**
      * A child and its story.
      *
-     * @param story    a sentence for each stretch, in the order of their days
-     * @param goesOn   whether something goes on for it
+     * @param story in the order of its days
      */
-    public record ChildView(String id, String name, String born, String grade, List<String> story, boolean goesOn) { }
+    public record ChildView(String id, String name, String born, String grade, List<StretchView> story) { }
+
+    /** A stretch of a child's story, in a sentence. */
+    public record StretchView(String words, String address) { }
 
     /** A person in words. */
     public record PersonView(String id, String name, List<String> words) { }
@@ -49,8 +52,10 @@ public final class FamilyPages implements Feature {
      * @param about  id of the child, or empty for the family
      * @param answer {@code yes}, {@code no}, or what is taken while nobody has said it
      * @param said   whether it was answered
+     * @param print  of the answer there is, or empty
      */
-    public record FactView(String fact, String question, String about, String who, String answer, boolean said) { }
+    public record FactView(String fact, String question, String about, String who, String answer, boolean said,
+                           String print) { }
 
     private static Answer family(Call call) throws BadInputException {
         Household house = Household.of(call);
@@ -68,15 +73,13 @@ public final class FamilyPages implements Feature {
         String label = YearLabel.of(house.today()).toString();
         Book book = house.book();
         String grade = book.years().containsKey(label) ? book.years().get(label).grades().get(child.id()) : null;
-        List<String> story = new ArrayList<>();
-        List<Placement> placements = book.placements().stream().filter(one -> one.student().equals(child.id()))
-                .sorted(Comparator.comparing(Placement::from)).toList();
-        for (Placement one : placements) {
-            story.add(house.stretch(one));
+        List<StretchView> story = new ArrayList<>();
+        for (Placement one : Placements.of(book, child.id())) {
+            story.add(new StretchView(house.stretch(one), PlacePages.address(one)));
         }
         return new ChildView(child.id(), child.name(), child.born() == null ? "not entered" : Wording.english().date(child.born()),
-                grade == null ? "not entered for " + label : grade.equals("K") ? "kindergarten" : "grade " + grade, story,
-                Placements.open(book, child.id()).isPresent());
+                grade == null ? "not entered for " + label : grade.equals("K") ? "kindergarten" : "grade " + grade,
+                story);
     }
 
     private static List<FactView> facts(Call call) throws BadInputException {
@@ -95,9 +98,9 @@ public final class FamilyPages implements Feature {
     }
 
     private static FactView fact(Book book, Profile.FactAsked asked, String about, String who) {
-        Optional<AnsweredFact> answer = book.facts().stream().filter(one -> GradePages.answers(one, asked.name(), about)).findFirst();
+        Optional<AnsweredFact> answer = HeldAnswers.fact(book, asked.name(), about);
         String taken = asked.presume() == null ? "not said yet" : "not said yet, taken as " + (asked.presume() ? "yes" : "no");
         return new FactView(asked.name(), asked.question(), about, who, answer.map(one -> one.is() ? "yes" : "no").orElse(taken),
-                answer.isPresent());
+                answer.isPresent(), Print.ofHeld(answer));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.hearthrule.page.frame.Answer;
@@ -12,7 +13,9 @@ import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.frame.Print;
 import org.hearthrule.page.frame.Routes;
+import org.hearthrule.page.records.HeldAnswers;
 import org.hearthrule.page.welcome.EnteredChild;
 import org.hearthrule.records.AnsweredFact;
 import org.hearthrule.records.Book;
@@ -32,8 +35,8 @@ public final class GradePages implements Feature {
         routes.post("/family/unchosen", GradePages::unchosen);
     }
 
-    /** A choice made for a year, in words. */
-    public record ChoiceView(String year, String choice, String student, String words) { }
+    /** A choice made for a year, in words, and its print. */
+    public record ChoiceView(String year, String choice, String student, String words, String print) { }
 
     static List<ChoiceView> choices(Household house) {
         List<ChoiceView> all = new ArrayList<>();
@@ -41,7 +44,7 @@ public final class GradePages implements Feature {
             for (YearRecords.ChoiceMade one : records.choices()) {
                 String who = one.student() == null ? "" : house.names(List.of(one.student())) + ", ";
                 all.add(new ChoiceView(year, one.choice(), one.student() == null ? "" : one.student(), year + ": " + who
-                        + one.choice().replace('-', ' ') + ": " + one.value().replace('-', ' ')));
+                        + one.choice().replace('-', ' ') + ": " + HeldAnswers.words(one), Print.of(one)));
             }
         });
         all.sort(Comparator.comparing(ChoiceView::year).reversed());
@@ -69,7 +72,7 @@ public final class GradePages implements Feature {
     private static String print(Book book) {
         TreeMap<String, Object> grades = new TreeMap<>();
         book.years().forEach((year, records) -> grades.put(year, new TreeMap<>(records.grades())));
-        return Household.print(grades);
+        return Print.of(grades);
     }
 
     private static Answer form(Call call, Form form, int status, List<String> there) {
@@ -127,28 +130,34 @@ public final class GradePages implements Feature {
     private static Answer unsaid(Call call) throws Exception {
         String fact = call.form().raw("fact");
         String about = call.form().raw("about");
-        List<AnsweredFact> left = call.desk().book().facts().stream().filter(one -> !answers(one, fact, about)).toList();
-        if (left.size() == call.desk().book().facts().size()) {
+        Optional<AnsweredFact> held = HeldAnswers.fact(call.desk().book(), fact, about);
+        if (held.isEmpty()) {
             return new Answer.Nothing();
         }
+        if (!Print.ofHeld(held).equals(call.form().raw("print"))) {
+            return Answer.done("Not taken back: the answer was changed elsewhere. It stands here as it is now.",
+                    "/family");
+        }
         call.desk().edit("Your answer taken back", book -> BookEdits.withFacts(book,
-                book.facts().stream().filter(one -> !answers(one, fact, about)).toList()));
+                book.facts().stream().filter(one -> !HeldAnswers.answers(one, fact, about)).toList()));
         return Answer.done("It is not said any more.", "/family");
-    }
-
-    static boolean answers(AnsweredFact one, String fact, String about) {
-        return one.fact().equals(fact) && (about.isEmpty() || one.about() == null || one.about().equals(about));
     }
 
     private static Answer unchosen(Call call) throws Exception {
         Form form = call.form();
         String year = form.raw("year");
-        YearRecords records = call.desk().book().years().get(year);
-        if (records == null) {
+        String student = form.is("student") ? form.raw("student") : null;
+        Optional<YearRecords.ChoiceMade> held =
+                HeldAnswers.choice(call.desk().book(), year, form.raw("choice"), student);
+        if (held.isEmpty()) {
             return new Answer.Nothing();
         }
+        if (!Print.ofHeld(held).equals(form.raw("print"))) {
+            return Answer.done("Not taken out: the choice was changed elsewhere. It stands here as it is now.",
+                    "/family");
+        }
         call.desk().edit("Your choice taken back", book -> BookEdits.inYear(book, year, one ->
-                BookEdits.unchosen(one, form.raw("choice"), form.is("student") ? form.raw("student") : null)));
+                BookEdits.unchosen(one, form.raw("choice"), student)));
         return Answer.done("The choice is taken out.", "/family");
     }
 }

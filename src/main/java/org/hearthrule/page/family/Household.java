@@ -1,7 +1,7 @@
 package org.hearthrule.page.family;
 
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +17,8 @@ import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.page.frame.Part;
 import org.hearthrule.records.Book;
-import org.hearthrule.records.Hash;
 import org.hearthrule.records.Placement;
+import org.hearthrule.records.Placements;
 import org.hearthrule.records.Student;
 import org.hearthrule.terms.Prose;
 import org.hearthrule.terms.Wording;
@@ -65,19 +65,25 @@ record Household(Book book, Profiles profiles, LocalDate today) {
                 + Wording.english().date(one.from()) + until + place + '.';
     }
 
+    /** @return a child's whole story, a sentence for each stretch; never empty */
+    List<String> story(String student) throws BadInputException {
+        List<String> story = new ArrayList<>();
+        for (Placement one : Placements.of(book, student)) {
+            story.add(stretch(one));
+        }
+        return story.isEmpty() ? List.of("Nothing is noted of where and how " + names(List.of(student)) + " is taught.")
+                : story;
+    }
+
     private static String why(String ended) {
         return switch (ended == null ? "" : ended) {
             case "" -> "";
             case "moved" -> ", when you moved";
             case "changed-pathway" -> ", when the way to teach changed";
             case "entered-school" -> ", when school began";
+            case "stopped" -> ", when home instruction stopped";
             default -> " (" + ended.replace('-', ' ') + ')';
         };
-    }
-
-    /** @return names a part of the book as long as nobody changes it */
-    static String print(Object part) {
-        return Hash.of(String.valueOf(part).getBytes(StandardCharsets.UTF_8)).hex();
     }
 
     static Answer shown(String what, String title, Form form, int status, Map<String, Object> more) {

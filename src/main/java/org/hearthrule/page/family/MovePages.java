@@ -29,8 +29,13 @@ public final class MovePages implements Feature {
 
     @Override
     public void addTo(Routes routes) {
-        routes.get("/family/move", call -> form(call, Form.empty().fill("state", call.query("state")), 200, List.of()));
+        routes.get("/family/move", MovePages::open);
         routes.post("/family/move", MovePages::sent);
+    }
+
+    private static Answer open(Call call) throws BadInputException {
+        Form form = Form.empty().fill("state", call.query("state"));
+        return form(call, Stories.carry(form, Household.of(call)), 200, List.of(), List.of());
     }
 
     /** What a move brings one child. */
@@ -40,7 +45,9 @@ public final class MovePages implements Feature {
     private record Asked(Optional<Profile> law, String state, LocalDate day, String way, List<String> students,
                          Placements.Beginning beginning) { }
 
-    private static Answer form(Call call, Form form, int status, List<Brings> brings) throws BadInputException {
+    /** @param now what the book holds now where that is not what the form was made from */
+    private static Answer form(Call call, Form form, int status, List<Brings> brings, List<String> now)
+            throws BadInputException {
         Household house = Household.of(call);
         Optional<Profile> law = house.law(form.raw("state"));
         LocalDate day = dayOf(form, house);
@@ -48,7 +55,7 @@ public final class MovePages implements Feature {
         String here = book.placements().isEmpty() ? "" : book.placements().get(book.placements().size() - 1).jurisdiction();
         return Household.shown("move", "A move, or another way", form, status, Map.of("states", house.states(), "children",
                 house.children(), "ways", Household.ways(law, day), "there", law.map(Profile::name).orElse(""), "here", here,
-                "brings", brings, "addresses", new Addresses(null)));
+                "brings", brings, "addresses", new Addresses(null), "now", now));
     }
 
     /** The day that was typed, if it is one; a way can end or begin before it. */
@@ -86,11 +93,14 @@ public final class MovePages implements Feature {
 
     private static Answer sent(Call call) throws Exception {
         Form form = call.form();
-        Asked asked = read(form, Household.of(call));
-        if (!form.isFine()) {
-            return form(call, form, 422, List.of());
+        Household house = Household.of(call);
+        Asked asked = read(form, house);
+        List<String> now = Stories.changed(form, house, asked.students());
+        if (!form.isFine() || !now.isEmpty()) {
+            return form(call, now.isEmpty() ? form : Stories.carry(form, house), 422, List.of(), now);
         }
-        return form.raw("do").equals("look") ? form(call, form, 200, brings(call, asked)) : note(call, asked);
+        boolean look = form.raw("do").equals("look");
+        return look ? form(call, form, 200, brings(call, asked), List.of()) : note(call, asked);
     }
 
     /** Nothing is written: the book as it would be is judged in memory. */

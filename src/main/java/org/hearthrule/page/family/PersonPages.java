@@ -12,6 +12,7 @@ import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.frame.Print;
 import org.hearthrule.page.frame.Routes;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookEdits;
@@ -60,7 +61,7 @@ final class PersonPages implements Feature {
     }
 
     private static Form filled(Person person) {
-        Form form = Form.empty().fill("id", person.id()).fill("print", Household.print(person)).fill("name", person.name())
+        Form form = Form.empty().fill("id", person.id()).fill("print", Print.of(person)).fill("name", person.name())
                 .tick("roles", person.roles());
         for (int number = 0; number < person.credentials().size(); number++) {
             Person.Credential one = person.credentials().get(number);
@@ -76,12 +77,8 @@ final class PersonPages implements Feature {
                 "held", held, "heading", person.map(Person::name).orElse("A person"), "there", there));
     }
 
-    /** A role that is in the book and not in our list stays on offer, so that it is not lost. */
     private static List<Option> roles(Optional<Person> person) {
-        List<Option> roles = new ArrayList<>(ROLES);
-        person.map(Person::roles).orElse(List.of()).stream().filter(role -> !Choices.values(ROLES).contains(role))
-                .forEach(role -> roles.add(Option.of(role, role.replace('-', ' '))));
-        return roles;
+        return Choices.keeping(ROLES, person.map(Person::roles).orElse(List.of()));
     }
 
     private static Answer save(Call call) throws Exception {
@@ -90,9 +87,9 @@ final class PersonPages implements Feature {
         String name = form.must("name", "Type the name.");
         List<String> roles = form.mustTick("roles", Choices.values(roles(before)), "Tick what this person does.");
         List<Person.Credential> credentials = credentials(form, before);
-        boolean changed = before.isPresent() && !Household.print(before.get()).equals(form.raw("print"));
+        boolean changed = before.isPresent() && !Print.of(before.get()).equals(form.raw("print"));
         if (!form.isFine() || changed) {
-            return form(call, changed ? form.fill("print", Household.print(before.get())) : form, 422,
+            return form(call, changed ? form.fill("print", Print.of(before.get())) : form, 422,
                     changed ? there(before.get()) : List.of());
         }
         call.desk().edit(name, book -> {

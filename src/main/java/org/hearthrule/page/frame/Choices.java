@@ -1,12 +1,15 @@
 package org.hearthrule.page.frame;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Student;
+import org.hearthrule.terms.Prose;
 
 /** What forms of several parts offer to choose from. */
 public final class Choices {
@@ -34,6 +37,14 @@ public final class Choices {
     /** @return the ways of a law that stand on a day, each with what it is in short */
     public static List<Option> ways(Profile law, LocalDate day) {
         return law.pathwaysOn(day).stream().map(way -> new Option(way.slug(), way.name(), way.inShort())).toList();
+    }
+
+    /** @return what is offered, and what the book holds beside it: a form loses nothing it was opened with */
+    public static List<Option> keeping(List<Option> offered, Collection<String> held) {
+        List<Option> all = new ArrayList<>(offered);
+        held.stream().filter(one -> !values(offered).contains(one))
+                .forEach(one -> all.add(Option.of(one, Prose.upperFirst(one.replace('-', ' ')))));
+        return all;
     }
 
     /** @return what is sent for each */

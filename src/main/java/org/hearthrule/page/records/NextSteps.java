@@ -15,6 +15,7 @@ import org.hearthrule.page.frame.Call;
 import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.frame.Print;
 import org.hearthrule.records.Student;
 import org.hearthrule.rules.Finding;
 import org.hearthrule.rules.Status;
@@ -180,6 +181,8 @@ public final class NextSteps {
         if (child != null) {
             hidden.put("about", child.id());
         }
+        String about = child == null ? "" : child.id();
+        hidden.put("print", Print.ofHeld(HeldAnswers.fact(offered.book(), fact.name(), about)));
         String asks = child == null ? fact.question() : child.name() + ": " + Prose.lowerFirst(fact.question());
         return fill("/answers/fact", asks, hidden, form -> List.of(form.field("is", "Your answer").options(YES_NO).type("one").must()), "Save");
     }
@@ -206,7 +209,8 @@ public final class NextSteps {
     }
 
     private NextStep doubt(String id) {
-        return fill("/answers/doubt", "Have you asked? Note what you were told", Map.of("doubt", id), form -> List.of(
+        return fill("/answers/doubt", "Have you asked? Note what you were told", Map.of("doubt", id, "print",
+                Print.ofHeld(HeldAnswers.doubt(offered.book(), id))), form -> List.of(
                 form.field("answer", "What you were told").type("area").must(), form.field("from", "By whom")), "Save");
     }
 

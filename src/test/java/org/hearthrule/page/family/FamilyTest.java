@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hearthrule.page.FilledForm;
 import org.hearthrule.page.Visit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -130,15 +131,21 @@ class FamilyTest {
         assertThat(Files.exists(visit.book())).isFalse();
     }
 
+    private FilledForm move(String state, String day, String way, String... students) {
+        return FilledForm.of(visit.get("/family/move?state=" + state), "/family/move").with("day", day)
+                .with("pathway", way).with("students", students);
+    }
+
     @Test
     void aMoveInMarchBringsBothLawsAndOneUndoTakesItBack() throws IOException {
         visit = Visit.demo(folder);
         assertThat(visit.get("/family/move?state=us-vt").body()).contains("Vermont").contains("/compare?here=us-pa&amp;there=us-vt");
 
-        Visit.Reply reply = visit.postAndFollow("/family/move", "state", "us-vt", "day", "2026-03-02", "pathway", "home-study",
-                "students", "wren", "students", "ansel", "students", "marit");
+        Visit.Reply sent = move("us-vt", "2026-03-02", "home-study", "wren", "ansel", "marit").send(visit);
 
-        assertThat(reply.body()).contains("The move to Vermont is noted").contains("V.S.A.").contains("24 P.S.");
+        assertThat(sent.status()).isEqualTo(303);
+        assertThat(visit.get("/checklist").body()).contains("The move to Vermont is noted").contains("V.S.A.")
+                .contains("24 P.S.");
         assertThat(family()).contains("\"to\": \"2026-03-01\", \"ended\": \"moved\"").contains("us-vt");
         visit.post("/undo");
         assertThat(visit.get("/family").text()).doesNotContain("Vermont, home study");
@@ -150,7 +157,7 @@ class FamilyTest {
     void anotherWayInTheSameStateKeepsWhereTheFamilyLives() throws IOException {
         visit = Visit.demo(folder);
 
-        visit.post("/family/move", "state", "us-pa", "day", "2026-03-02", "pathway", "private-tutor", "students", "wren");
+        move("us-pa", "2026-03-02", "private-tutor", "wren").send(visit);
 
         assertThat(family()).contains("\"to\": \"2026-03-01\", \"ended\": \"changed-pathway\"").containsPattern("\"pathway\": "
                 + "\"private-tutor\", \"from\": \"2026-03-02\",\\s+\"district\": \"Tennick Valley\", \"city\": \"Tennick\", \"county\": \"Corrow County\"");
@@ -174,8 +181,7 @@ class FamilyTest {
         visit = Visit.demo(folder);
         String before = family();
 
-        Visit.Reply reply = visit.post("/family/move", "state", "us-vt", "day", "2026-03-02", "pathway", "home-study",
-                "students", "wren", "do", "look");
+        Visit.Reply reply = move("us-vt", "2026-03-02", "home-study", "wren").press("do", "look").send(visit);
 
         assertThat(reply.status()).isEqualTo(200);
         assertThat(reply.text()).contains("What the move brings Wren Kestler", "Still owed in Pennsylvania", "What ends in Pennsylvania",
@@ -189,7 +195,7 @@ class FamilyTest {
         visit = Visit.demo(folder);
         String before = family();
 
-        Visit.Reply reply = visit.post("/family/move", "state", "us-vt", "day", "2020-03-02", "pathway", "home-study", "students", "wren");
+        Visit.Reply reply = move("us-vt", "2020-03-02", "home-study", "wren").send(visit);
 
         assertThat(reply.status()).isEqualTo(422);
         assertThat(reply.body()).contains("Enter a later day");
@@ -211,16 +217,14 @@ class FamilyTest {
     void anAnswerToAFactIsKept() throws IOException {
         visit = Visit.demo(folder);
 
-        visit.post("/answers/fact", "fact", "household-conviction", "is", "yes", "question", "x");
+        FilledForm.of(visit.get("/family"), "/answers/fact", "fact", "household-conviction").press("is", "yes")
+                .send(visit);
 
         assertThat(family()).contains("\"fact\": \"household-conviction\", \"is\": true");
     }
 
     private Visit.Reply childAgain(Visit.Reply page, String name) {
-        Matcher print = Pattern.compile("name=\"print\" value=\"([^\"]*)\"").matcher(page.body());
-        assertThat(print.find()).isTrue();
-        return visit.post("/family/child", "id", "wren", "print", print.group(1), "name", name, "born", "2017-03-22", "grade", "3",
-                "school", "public-school", "left", "2024-06-07");
+        return FilledForm.of(page, "/family/child").with("name", name).send(visit);
     }
 
     @Test
@@ -296,13 +300,12 @@ class FamilyTest {
     @Test
     void whereAChildLivesIsMended() throws IOException {
         visit = Visit.demo(folder);
-        String print = opened("/family/place?child=wren", "print");
+        FilledForm form = FilledForm.of(visit.get("/family/place?child=wren"), "/family/place");
 
-        Visit.Reply wrong = visit.post("/family/place", "child", "wren", "print", print, "from", "2010-08-19");
+        Visit.Reply wrong = form.with("from", "2010-08-19").send(visit);
         assertThat(wrong.status()).isEqualTo(422);
         assertThat(wrong.text()).contains("before the birth date");
-        visit.post("/family/place", "child", "wren", "print", print, "from", "2024-08-20", "district", "Upper Tennick", "city",
-                "Tennick", "county", "Corrow County");
+        FilledForm.of(wrong, "/family/place").with("from", "2024-08-20").with("district", "Upper Tennick").send(visit);
 
         assertThat(family()).containsOnlyOnce("Upper Tennick").containsOnlyOnce("\"from\": \"2024-08-20\"");
     }
@@ -326,18 +329,23 @@ class FamilyTest {
         visit = Visit.demo(folder);
         assertThat(family()).contains("household-conviction");
 
-        visit.post("/family/unsaid", "fact", "household-conviction", "about", "");
+        FilledForm.of(visit.get("/family"), "/family/unsaid", "fact", "household-conviction").send(visit);
 
         assertThat(family()).doesNotContain("household-conviction").contains("special-education");
+    }
+
+    private FilledForm end(String why, String day) {
+        return FilledForm.of(visit.get("/family/stop"), "/family/stop").with("ended", why).with("day", day)
+                .with("students", "wren");
     }
 
     @Test
     void anEndIsNotNotedForAChildForWhomNothingGoesOn() throws IOException {
         visit = Visit.demo(folder);
-        visit.post("/family/stop", "ended", "entered-school", "day", "2026-05-01", "students", "wren");
+        end("entered-school", "2026-05-01").send(visit);
         assertThat(family()).contains("\"ended\": \"entered-school\"").contains("\"kind\": \"entered-school\"");
 
-        Visit.Reply again = visit.post("/family/stop", "ended", "stopped", "day", "2026-05-08", "students", "wren");
+        Visit.Reply again = end("stopped", "2026-05-08").send(visit);
 
         assertThat(again.status()).isEqualTo(422);
         assertThat(again.text()).contains("Nothing goes on for Wren Kestler");
