@@ -117,6 +117,27 @@ class ReadinessPagesTest {
         assertThat(visit.get(address).header("Content-Type")).isEqualTo("image/jpeg");
     }
 
+    /** Whoever evaluates asks to see the result; where it is named, it is one step away. */
+    @Test
+    void leadsToTheScanOfATestWhereItIsNamed(@TempDir Path own) throws Exception {
+        try (Visit one = Visit.demo(own)) {
+            String print = Pattern.compile("name=\"print\" value=\"([^\"]+)\"").matcher(one.get("/tests/2025-26/test-1").body())
+                    .results().findFirst().orElseThrow().group(1);
+            one.upload("/tests/2025-26/test-1", List.of(new Visit.FilePart("scan", "result.jpg", Photos.plain(1))), "print", print,
+                    "student", "marit", "date", "2026-04-14", "method", "standardized-test", "name", "TerraNova", "givenBy", "pascoe",
+                    "scores", "reading percentile 88\nmathematics percentile 69");
+            String file = one.server().house().desk().book().years().get("2025-26").tests().get(0).file();
+            String html = one.get("/readiness?child=marit").body();
+            String link = "<a href=\"/attachment?path=" + file + "\">The scan of TerraNova, April 14, 2026</a>";
+
+            assertThat(html.substring(html.indexOf("id=\"portfolio\""), html.indexOf("id=\"tests\""))).contains(link);
+            assertThat(html.substring(html.indexOf("id=\"tests\""))).contains(link);
+            Files.delete(one.book().resolve(file));
+            assertThat(one.get("/readiness?child=marit").text()).contains(file).doesNotContain(link)
+                    .contains("The scan of TerraNova, April 14, 2026 is not in the book's folder");
+        }
+    }
+
     @Test
     void leadsToTheWelcomeWithoutABook(@TempDir Path empty) throws Exception {
         try (Visit first = new Visit(null, empty, Visit.DAY)) {
