@@ -221,7 +221,8 @@ class PapersTest {
         String file = first("\"file\": \"(work/[^\"]+)\"", year());
         Files.delete(visit.book().resolve(file));
 
-        assertThat(visit.get("/tests").text()).contains("Its file " + file + " is not in the book").doesNotContain("The scan");
+        assertThat(visit.get("/tests?words=harbour").text()).contains("Its file " + file + " is not in the book")
+                .doesNotContain("The scan");
         assertThat(visit.get("/unsettled").text()).contains(file);
     }
 

@@ -217,14 +217,20 @@ class WorkTest {
     /** A picture that does not come is a riddle; a sentence says which file to look for. */
     @Test
     void aPieceWhoseFileIsNotThereSaysSoAndAPaperIsNoPicture() throws IOException {
-        Files.createDirectories(visit.book().resolve("papers"));
-        Files.writeString(visit.book().resolve("papers").resolve("first-aid-card.pdf"), "%PDF-1.4\n%%EOF\n");
+        Files.delete(visit.book().resolve("photos/2024-09-05-heron.jpg"));
 
-        assertThat(visit.get("/work?words=otter%20slide").body()).contains("photos/2025-08-19-slide.jpg is not in the book");
+        assertThat(visit.get("/work?words=heron").body()).contains("photos/2024-09-05-heron.jpg is not in the book");
+        assertThat(visit.get("/unsettled").text()).contains("Files that are not there").contains("photos/2024-09-05-heron.jpg");
         String card = visit.get("/work?words=first-aid%20course").body();
         assertThat(card).contains("/attachment?path=papers/first-aid-card.pdf").doesNotContain("/preview?size=small&amp;path=papers");
         assertThat(visit.get("/attachment?path=papers/first-aid-card.pdf").header("Content-Disposition")).startsWith("attachment");
         assertThat(visit.get("/work?words=meteors").body()).contains("/preview?size=small&amp;path=photos/2025-08-13-meteors.jpg");
+    }
+
+    /** The demo is the first thing a parent sees: it must not look broken. */
+    @Test
+    void theDemoFamilyMissesNoFile() {
+        assertThat(visit.get("/unsettled").text()).doesNotContain("Files that are not there").doesNotContain("Files that no record names");
     }
 
     @Test
