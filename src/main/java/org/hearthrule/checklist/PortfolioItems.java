@@ -75,7 +75,8 @@ final class PortfolioItems {
         }
         if (leaf instanceof Evidence.Evaluation evaluation) {
             List<YearRecords.Evaluation> made = year.ofFile(YearRecords::evaluations).stream()
-                    .filter(one -> one.student().equals(year.student()) && one.method().equals(evaluation.method())).toList();
+                    .filter(one -> one.student().equals(year.student()) && one.method().equals(evaluation.method()))
+                    .toList();
             return found(name, made.stream().map(scans::words).toList(), scans.of(made));
         }
         return new Item(name, Presence.NOT_COUNTED, wording.say("ready.not-counted"));

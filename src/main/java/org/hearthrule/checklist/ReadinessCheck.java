@@ -29,7 +29,8 @@ public final class ReadinessCheck {
     private final StudentYear year;
     private final EvidenceWords words;
 
-    private ReadinessCheck(Checklist checklist, Book book, Checklist.Follows follows, StudentYear year, Wording wording) {
+    private ReadinessCheck(Checklist checklist, Book book, Checklist.Follows follows, StudentYear year,
+                           Wording wording) {
         this.wording = wording;
         this.checklist = checklist;
         this.book = book;

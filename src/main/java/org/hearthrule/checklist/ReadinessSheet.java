@@ -128,7 +128,8 @@ public final class ReadinessSheet {
     private void itemList() {
         for (Readiness.Item item : ready.items()) {
             String word = wording.say("ready.presence." + item.presence().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-            sheet.item(over(item.scans(), Sheet.Item.of(tile(item.presence()), wording.say("ready.item", item.name(), word, item.found()))));
+            sheet.item(over(item.scans(), Sheet.Item.of(tile(item.presence()),
+                    wording.say("ready.item", item.name(), word, item.found()))));
         }
     }
 

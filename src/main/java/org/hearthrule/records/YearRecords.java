@@ -145,7 +145,8 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * @param file    scan of the result, in the folder of the book, or null
      */
     public record TestTaken(String id, String student, LocalDate date, String method, String name, String edition,
-                            String givenBy, String place, String consent, List<Score> scores, String file) implements YearRecord {
+                            String givenBy, String place, String consent, List<Score> scores,
+                            String file) implements YearRecord {
         @Override
         public LocalDate day() {
             return date;
@@ -231,7 +232,8 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      *
      * @param file scan of it, in the folder of the book, or null
      */
-    public record HealthPaper(String id, String student, String kind, LocalDate date, String file) implements YearRecord {
+    public record HealthPaper(String id, String student, String kind, LocalDate date,
+                              String file) implements YearRecord {
         @Override
         public LocalDate day() {
             return date;

@@ -57,8 +57,8 @@ final class BookLists {
                 names.subjects(one.subjects()), words(one.kind()), one.idea(), CellList.join(one.files()),
                 one.chosen() ? "yes" : null));
         add("tests", RecordKind.TESTS, TestTaken.class, List.of("date", "child", "test", "method", "edition", "given-by",
-                "place", "consent", "file"), one -> row(one.date(), names.student(one.student()), one.name(), words(one.method()),
-                one.edition(), names.personOrRole(one.givenBy()), one.place(), one.consent(), one.file()));
+                "place", "consent", "file"), one -> row(one.date(), names.student(one.student()), one.name(),
+                words(one.method()), one.edition(), names.personOrRole(one.givenBy()), one.place(), one.consent(), one.file()));
         addParts("scores", RecordKind.TESTS, TestTaken.class, List.of("date", "child", "test", "area", "measure", "value"),
                 one -> one.scores().stream().map(score -> row(one.date(), names.student(one.student()), one.label(),
                         words(score.area()), words(score.measure()), score.value())));

@@ -77,8 +77,7 @@ public record ReadinessView(Readiness ready, String child, List<Option> children
         }
         Wording wording = Wording.english();
         return new ReadinessView(ready, child, children, subjects, ready.steps().stream().map(step -> step(step, child, next)).toList(),
-                ReadinessSheet.items(ready, wording, files::has),
-                ReadinessSheet.tests(ready, wording, files::has));
+                ReadinessSheet.items(ready, wording, files::has), ReadinessSheet.tests(ready, wording, files::has));
     }
 
     private static Step step(Readiness.Step step, String child, NextSteps next) {
@@ -97,7 +96,8 @@ public record ReadinessView(Readiness ready, String child, List<Option> children
         return new Step(step, go.stream().distinct().toList());
     }
 
-    private static Subject subject(Readiness.SubjectRow row, String anchor, Readiness ready, ReadinessPages.Files files) {
+    private static Subject subject(Readiness.SubjectRow row, String anchor, Readiness ready,
+                                   ReadinessPages.Files files) {
         Wording wording = Wording.english();
         List<Third> thirds = new ArrayList<>();
         for (int i = 0; i < row.samples().size(); i++) {

@@ -71,8 +71,8 @@ final class EvaluationForm extends RecordForm<Evaluation> {
         return new Evaluation(id, form.mustOneOf("student", offered.childIds(), "Choose whose work was looked at."),
                 form.mustDay("date", "Enter the day of the evaluation."),
                 kindOf(form, "method", offered.evaluationMethods(), "Choose what kind it was, or name another."),
-                personOf(form, "by", offered), form.text("consent"), includes, form.text("outcome"), form.text("note", 2_000),
-                form.text("copy"));
+                personOf(form, "by", offered), form.text("consent"), includes, form.text("outcome"),
+                form.text("note", 2_000), form.text("copy"));
     }
 
     @Override

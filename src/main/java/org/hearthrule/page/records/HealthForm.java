@@ -32,8 +32,8 @@ final class HealthForm extends RecordForm<HealthPaper> {
 
     @Override
     String about() {
-        return "Certificates, examinations and exemptions that the law asks to be kept or sent: that there is one, and of which day. "
-                + "A scan can lie beside it; nothing asks for one here.";
+        return "Certificates, examinations and exemptions that the law asks to be kept or sent: that there is one, and of "
+                + "which day. A scan can lie beside it; nothing asks for one here.";
     }
 
     @Override

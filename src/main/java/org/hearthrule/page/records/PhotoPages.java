@@ -58,8 +58,8 @@ public final class PhotoPages implements Feature {
      * @param offers  days it may be of, with their origin
      * @param notes   what else its file tells
      */
-    public record Piece(String ref, String print, String address, String title, String who, String picture, List<Option> offers,
-                        List<String> notes, Sample sample) { }
+    public record Piece(String ref, String print, String address, String title, String who, String picture,
+                        List<Option> offers, List<String> notes, Sample sample) { }
 
     private static Answer records(Call call) {
         Book book = call.desk().book();
@@ -150,7 +150,8 @@ public final class PhotoPages implements Feature {
         return refs;
     }
 
-    private static Answer unsettled(Call call, Form form, List<Settling.Left> left, int saved, int status) throws Exception {
+    private static Answer unsettled(Call call, Form form, List<Settling.Left> left, int saved, int status)
+            throws Exception {
         Book book = call.desk().book();
         Attachments attachments = new Attachments(call.desk().folder(), call.desk().clock());
         List<Ref> refs = refs(book);
@@ -158,8 +159,9 @@ public final class PhotoPages implements Feature {
         for (Ref ref : refs.subList(0, Math.min(AT_ONCE, refs.size()))) {
             pieces.add(piece(ref, attachments, call, book));
         }
-        return new Answer.Shown("records/unsettled.jte", "To be settled", Part.RECORDS, Map.of("pieces", pieces, "form", form, "left", left, "saved", saved,
-                "more", refs.size() - pieces.size(), "subjects", SubjectChoice.withAreas(), "missing", attachments.missing(book),
+        return new Answer.Shown("records/unsettled.jte", "To be settled", Part.RECORDS, Map.of("pieces", pieces,
+                "form", form, "left", left, "saved", saved, "more", refs.size() - pieces.size(), "subjects",
+                SubjectChoice.withAreas(), "missing", attachments.missing(book),
                 "unnamed", attachments.unreferenced(book)), status);
     }
 
@@ -176,11 +178,12 @@ public final class PhotoPages implements Feature {
             }
             notes = facts.notes();
         }
-        return new Piece(ref.words(), BookEdits.fingerprint(sample), "/work/" + ref.words(), sample.title(), book.student(sample.student()).orElseThrow().name(),
+        return new Piece(ref.words(), BookEdits.fingerprint(sample), "/work/" + ref.words(), sample.title(),
+                book.student(sample.student()).orElseThrow().name(),
                 opened.isPresent() && opened.get().kind().hasPreview() ? picture : null, offers, notes, sample);
     }
 
-    /** Saves what was said, all or none, except about pieces that were changed elsewhere meanwhile: those are shown again. */
+    /** Saves what was said, except about pieces that were changed elsewhere meanwhile: those are shown again. */
     private static Answer settle(Call call) throws Exception {
         Form form = call.form();
         List<Said> said = new ArrayList<>();

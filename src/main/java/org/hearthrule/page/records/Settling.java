@@ -61,12 +61,14 @@ public record Settling(Book book, int saved, List<Left> left) {
 
         /** Puts it into the fields again, for a piece that still is on the list. */
         void fill(Form form) {
-            form.fill("date:" + ref, day).tick("subject:" + ref, subjects).fill("title:" + ref, title).fill("idea:" + ref, idea);
+            form.fill("date:" + ref, day).tick("subject:" + ref, subjects).fill("title:" + ref, title)
+                    .fill("idea:" + ref, idea);
         }
 
         private Sample in(Sample was) {
-            return new Sample(was.id(), was.student(), day == null ? was.date() : day, subjects.isEmpty() ? was.subjects() : subjects,
-                    title == null ? was.title() : title, was.kind(), idea == null ? was.idea() : idea, was.files(), was.chosen());
+            return new Sample(was.id(), was.student(), day == null ? was.date() : day,
+                    subjects.isEmpty() ? was.subjects() : subjects, title == null ? was.title() : title, was.kind(),
+                    idea == null ? was.idea() : idea, was.files(), was.chosen());
         }
     }
 
@@ -95,7 +97,7 @@ public record Settling(Book book, int saved, List<Left> left) {
     private static Book moved(Book book, String from, Sample is) {
         String to = BookEdits.label(is.date(), from);
         String id = to.equals(from) ? is.id() : BookEdits.newId(book, RecordKind.SAMPLES, to);
-        return BookEdits.move(book, from, is.id(), to, new Sample(id, is.student(), is.date(), is.subjects(), is.title(), is.kind(),
-                is.idea(), is.files(), is.chosen()));
+        return BookEdits.move(book, from, is.id(), to, new Sample(id, is.student(), is.date(), is.subjects(),
+                is.title(), is.kind(), is.idea(), is.files(), is.chosen()));
     }
 }

@@ -35,7 +35,8 @@ final class TestForm extends RecordForm<TestTaken> {
 
     @Override
     String about() {
-        return "Tests the law asks for, and free placement tests. Note who gave it and what the report says. A scan of the result can lie beside it.";
+        return "Tests the law asks for, and free placement tests. Note who gave it and what the report says. "
+                + "A scan of the result can lie beside it.";
     }
 
     @Override

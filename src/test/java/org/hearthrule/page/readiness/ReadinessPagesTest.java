@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import org.hearthrule.checklist.Readiness;
 import org.hearthrule.checklist.ReadinessCheck;
 import org.hearthrule.page.Accessible;
+import org.hearthrule.page.SharedVisit;
 import org.hearthrule.page.Visit;
 import org.hearthrule.pictures.Photos;
 import org.hearthrule.page.Visit.Reply;
@@ -16,28 +17,12 @@ import org.hearthrule.page.frame.Desk;
 import org.hearthrule.records.Student;
 import org.hearthrule.records.YearRecords.Sample;
 import org.hearthrule.terms.Wording;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class ReadinessPagesTest {
+class ReadinessPagesTest extends SharedVisit {
 
-    @TempDir
-    static Path folder;
-    private static Visit visit;
-
-    @BeforeAll
-    static void open() throws Exception {
-        visit = Visit.demo(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        visit.close();
-    }
-
-    private static Readiness ready(String child) throws Exception {
+    private Readiness ready(String child) throws Exception {
         Desk desk = visit.server().house().desk();
         return ReadinessCheck.of(desk.checklist(), desk.book(), desk.book().student(child).orElseThrow(), Wording.english());
     }
@@ -108,9 +93,10 @@ class ReadinessPagesTest {
         String address = "/preview?path=" + Visit.encode(sample.files().get(0));
         String picture = "<img src=\"" + address + "\" alt=\"Picture of “" + sample.title() + "”\"";
         Path file = visit.book().resolve(sample.files().get(0));
+        byte[] drawing = Files.readAllBytes(file);
         Files.delete(file);
         assertThat(visit.get("/readiness?child=ansel").body()).contains("<img").doesNotContain(picture);
-        Files.write(file, Photos.plain(1));
+        Files.write(file, drawing);
 
         assertThat(visit.get("/readiness?child=ansel").body()).contains(picture);
         assertThat(visit.get(address).header("Content-Type")).isEqualTo("image/jpeg");
@@ -120,8 +106,7 @@ class ReadinessPagesTest {
     @Test
     void leadsToTheScanOfATestWhereItIsNamed(@TempDir Path own) throws Exception {
         try (Visit one = Visit.demo(own)) {
-            String print = Pattern.compile("name=\"print\" value=\"([^\"]+)\"").matcher(one.get("/tests/2025-26/test-1").body())
-                    .results().findFirst().orElseThrow().group(1);
+            String print = Visit.first("name=\"print\" value=\"([^\"]+)\"", one.get("/tests/2025-26/test-1").body());
             one.upload("/tests/2025-26/test-1", List.of(new Visit.FilePart("scan", "result.jpg", Photos.plain(1))), "print", print,
                     "student", "marit", "date", "2026-04-14", "method", "standardized-test", "name", "TerraNova", "givenBy", "pascoe",
                     "scores", "reading percentile 88\nmathematics percentile 69");

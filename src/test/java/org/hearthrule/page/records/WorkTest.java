@@ -1,6 +1,7 @@
 package org.hearthrule.page.records;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hearthrule.page.Visit.first;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -8,44 +9,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import org.hearthrule.page.DemoVisit;
 import org.hearthrule.page.Visit;
 import org.hearthrule.pictures.Photos;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class WorkTest {
+class WorkTest extends DemoVisit {
 
     private static final byte[] HEIC = "\0\0\0\030ftypheic\0\0\0\0mif1heic".getBytes(StandardCharsets.ISO_8859_1);
-
-    @TempDir
-    private Path folder;
-    private Visit visit;
-
-    @BeforeEach
-    void open() {
-        visit = Visit.demo(folder);
-    }
-
-    @AfterEach
-    void close() {
-        visit.close();
-    }
-
-    private String year() throws IOException {
-        return Files.readString(visit.book().resolve("2025-26.json"));
-    }
-
-    private static String first(String pattern, String text) {
-        Matcher found = Pattern.compile(pattern).matcher(text);
-        assertThat(found.find()).as(pattern).isTrue();
-        return found.group(1);
-    }
 
     private Visit.Reply upload(Visit.FilePart... files) {
         return visit.upload("/work/photos", List.of(files), "student", "wren");
