@@ -20,12 +20,14 @@ final class PortfolioItems {
     private final EvidenceWords words;
     private final StudentYear year;
     private final LocalDate asOf;
+    private final Scans scans;
 
     PortfolioItems(Wording wording, EvidenceWords words, StudentYear year, LocalDate asOf) {
         this.wording = wording;
         this.words = words;
         this.year = year;
         this.asOf = asOf;
+        this.scans = new Scans(wording);
     }
 
     /** @return the leaves of a piece of evidence, in order, each under its own name */
@@ -64,32 +66,29 @@ final class PortfolioItems {
         if (leaf instanceof Evidence.Document document) {
             return found(name, year.ofFile(YearRecords::documents).stream()
                     .filter(kept -> kept.kind().equals(document.kind()) && concerns(kept.students()))
-                    .map(kept -> kept.date() == null ? "" : wording.date(kept.date())).toList());
+                    .map(kept -> kept.date() == null ? "" : wording.date(kept.date())).toList(), List.of());
         }
         if (leaf instanceof Evidence.Test test) {
-            return found(name, year.ofFile(YearRecords::tests).stream()
-                    .filter(taken -> taken.student().equals(year.student()) && taken.method().equals(test.method()))
-                    .map(taken -> dated(taken.name(), taken.date())).toList());
+            List<YearRecords.TestTaken> taken = year.ofFile(YearRecords::tests).stream()
+                    .filter(one -> one.student().equals(year.student()) && one.method().equals(test.method())).toList();
+            return found(name, taken.stream().map(scans::words).toList(), scans.of(taken));
         }
         if (leaf instanceof Evidence.Evaluation evaluation) {
-            return found(name, year.ofFile(YearRecords::evaluations).stream()
-                    .filter(made -> made.student().equals(year.student()) && made.method().equals(evaluation.method()))
-                    .map(made -> dated(ConditionWords.slug(made.method()), made.date())).toList());
+            List<YearRecords.Evaluation> made = year.ofFile(YearRecords::evaluations).stream()
+                    .filter(one -> one.student().equals(year.student()) && one.method().equals(evaluation.method()))
+                    .toList();
+            return found(name, made.stream().map(scans::words).toList(), scans.of(made));
         }
         return new Item(name, Presence.NOT_COUNTED, wording.say("ready.not-counted"));
-    }
-
-    private String dated(String what, LocalDate day) {
-        return day == null ? what : what + ", " + wording.date(day);
     }
 
     private boolean concerns(List<String> students) {
         return students.isEmpty() || students.contains(year.student());
     }
 
-    private Item found(String name, List<String> found) {
+    private Item found(String name, List<String> found, List<Readiness.Scan> scans) {
         return found.isEmpty() ? new Item(name, Presence.MISSING, wording.say("ready.none"))
-                : new Item(name, Presence.THERE, wording.say("ready.found", String.join("; ", found)));
+                : new Item(name, Presence.THERE, wording.say("ready.found", String.join("; ", found)), scans);
     }
 
     private static Presence presence(int found, int least) {

@@ -19,13 +19,13 @@ import org.hearthrule.records.YearRecords.Sample;
  * @param beforeWhat what falls due then, or null when it is only the year's end
  * @param subjects   one for each subject the law names
  * @param items      the portfolio, item by item
- * @param tests      lines about tests and evaluations
+ * @param tests      what is said of tests and evaluations
  * @param evaluators who may evaluate or test, a sentence each
  * @param steps      the shortest list of things to do
  */
 public record Readiness(LocalDate asOf, String student, Checklist.Follows follows, LocalDate first, LocalDate last,
                         List<Third> thirds, LocalDate before, String beforeWhat, List<SubjectRow> subjects,
-                        List<Item> items, List<Line> tests, List<String> evaluators, List<Step> steps) {
+                        List<Item> items, List<Assessment> tests, List<String> evaluators, List<Step> steps) {
 
     /** From a day to a day, both included. */
     public record Third(LocalDate from, LocalDate to) {
@@ -67,8 +67,28 @@ public record Readiness(LocalDate asOf, String student, Checklist.Follows follow
      *
      * @param name  the law's or a plain name
      * @param found what was found, in words
+     * @param scans of the results that were found
      */
-    public record Item(String name, Presence presence, String found) { }
+    public record Item(String name, Presence presence, String found, List<Scan> scans) {
+        Item(String name, Presence presence, String found) {
+            this(name, presence, found, List.of());
+        }
+    }
+
+    /**
+     * A line about a test or an evaluation.
+     *
+     * @param scans of the results that it counted
+     */
+    public record Assessment(Line line, List<Scan> scans) { }
+
+    /**
+     * A scan of a result.
+     *
+     * @param of   the test or evaluation, with its day
+     * @param path in the folder of the book; the file may be missing there
+     */
+    public record Scan(String of, String path) { }
 
     /**
      * One thing to do.

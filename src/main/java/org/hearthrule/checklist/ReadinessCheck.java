@@ -13,7 +13,9 @@ import org.hearthrule.checklist.Readiness.SubjectRow;
 import org.hearthrule.law.Evidence;
 import org.hearthrule.law.RequirementKind;
 import org.hearthrule.records.Book;
+import org.hearthrule.records.BookEdits;
 import org.hearthrule.records.Student;
+import org.hearthrule.records.YearRecord;
 import org.hearthrule.rules.Status;
 import org.hearthrule.terms.Wording;
 
@@ -22,13 +24,16 @@ public final class ReadinessCheck {
 
     private final Wording wording;
     private final Checklist checklist;
+    private final Book book;
     private final Checklist.Follows follows;
     private final StudentYear year;
     private final EvidenceWords words;
 
-    private ReadinessCheck(Checklist checklist, Checklist.Follows follows, StudentYear year, Wording wording) {
+    private ReadinessCheck(Checklist checklist, Book book, Checklist.Follows follows, StudentYear year,
+                           Wording wording) {
         this.wording = wording;
         this.checklist = checklist;
+        this.book = book;
         this.follows = follows;
         this.year = year;
         this.words = new EvidenceWords(wording, follows.profile(), follows.pathway());
@@ -43,7 +48,7 @@ public final class ReadinessCheck {
         }
         Checklist.Follows follows = own.follows().get(0);
         StudentYear year = new StudentYear(book, student.id(), follows.pathway().year(), checklist.asOf());
-        return new ReadinessCheck(own, follows, year, wording).check(student);
+        return new ReadinessCheck(own, book, follows, year, wording).check(student);
     }
 
     private Readiness check(Student student) {
@@ -54,8 +59,8 @@ public final class ReadinessCheck {
                 && !line.finding().due().isBefore(checklist.asOf())).min(byDue()).orElse(null);
         LocalDate before = first == null ? year.last : first.finding().due();
         return new Readiness(checklist.asOf(), student.name(), follows, year.first, year.last, year.thirds(), before,
-                first == null ? null : first.finding().title(), subjects, items(owed), tests, evaluators(tests),
-                steps(subjects, before));
+                first == null ? null : first.finding().title(), subjects, items(owed),
+                tests.stream().map(this::assessment).toList(), evaluators(tests), steps(subjects, before));
     }
 
     private static Comparator<Line> byDue() {
@@ -81,6 +86,12 @@ public final class ReadinessCheck {
         PortfolioItems portfolio = new PortfolioItems(wording, words, year, checklist.asOf());
         return owed.stream().map(Line::asked).filter(asked -> asked.kind() == RequirementKind.RECORD).distinct()
                 .flatMap(asked -> portfolio.of(asked.shows()).stream()).toList();
+    }
+
+    private Readiness.Assessment assessment(Line line) {
+        List<YearRecord> counted = line.finding().records().stream().flatMap(ref ->
+                BookEdits.find(book, ref.year(), ref.id()).stream()).map(BookEdits.Found::record).toList();
+        return new Readiness.Assessment(line, new Scans(wording).of(counted));
     }
 
     private List<String> evaluators(List<Line> tests) {

@@ -56,7 +56,7 @@ public final class ReadinessJson {
                 json.writeEndObject();
             }
             json.writeEndArray();
-            Json.texts(json, "assessments", ready.tests().stream().map(Line::id).toList());
+            Json.texts(json, "assessments", ready.tests().stream().map(test -> test.line().id()).toList());
             Json.texts(json, "mayEvaluate", ready.evaluators());
             json.writeArrayFieldStart("steps");
             for (Readiness.Step step : ready.steps()) {

@@ -3,6 +3,7 @@ package org.hearthrule.checklist;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import org.hearthrule.checklist.Sheet.Column;
 import org.hearthrule.checklist.Sheet.Span;
 import org.hearthrule.rules.Finding;
@@ -16,27 +17,35 @@ public final class ReadinessSheet {
 
     private final Wording wording;
     private final Readiness ready;
+    private final Predicate<String> isThere;
     private final SheetBuilder sheet = new SheetBuilder();
 
-    private ReadinessSheet(Readiness ready, Wording wording) {
+    private ReadinessSheet(Readiness ready, Wording wording, Predicate<String> isThere) {
         this.ready = ready;
+        this.isThere = isThere;
         this.wording = wording;
     }
 
     public static Sheet of(Readiness ready, Wording wording) {
-        return new ReadinessSheet(ready, wording).write();
+        return new ReadinessSheet(ready, wording, path -> true).write();
     }
 
-    /** @return the portfolio, item by item, without its heading; nothing when the law names no items */
-    public static Sheet items(Readiness ready, Wording wording) {
-        ReadinessSheet one = new ReadinessSheet(ready, wording);
+    /**
+     * @param isThere whether the book holds the file of a path
+     * @return the portfolio, item by item, without its heading; nothing when the law names no items
+     */
+    public static Sheet items(Readiness ready, Wording wording, Predicate<String> isThere) {
+        ReadinessSheet one = new ReadinessSheet(ready, wording, isThere);
         one.itemList();
         return one.sheet.sheet("");
     }
 
-    /** @return tests, evaluations and who may make them, without their heading */
-    public static Sheet tests(Readiness ready, Wording wording) {
-        ReadinessSheet one = new ReadinessSheet(ready, wording);
+    /**
+     * @param isThere whether the book holds the file of a path
+     * @return tests, evaluations and who may make them, without their heading
+     */
+    public static Sheet tests(Readiness ready, Wording wording, Predicate<String> isThere) {
+        ReadinessSheet one = new ReadinessSheet(ready, wording, isThere);
         one.testList();
         return one.sheet.sheet("");
     }
@@ -119,7 +128,8 @@ public final class ReadinessSheet {
     private void itemList() {
         for (Readiness.Item item : ready.items()) {
             String word = wording.say("ready.presence." + item.presence().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-            sheet.item(tile(item.presence()), wording.say("ready.item", item.name(), word, item.found()));
+            sheet.item(over(item.scans(), Sheet.Item.of(tile(item.presence()),
+                    wording.say("ready.item", item.name(), word, item.found()))));
         }
     }
 
@@ -141,16 +151,30 @@ public final class ReadinessSheet {
         if (ready.tests().isEmpty()) {
             sheet.say(wording.say("ready.tests.none"));
         }
-        for (Line line : ready.tests()) {
-            Finding finding = line.finding();
+        for (Readiness.Assessment test : ready.tests()) {
+            Finding finding = test.line().finding();
             List<String> said = new ArrayList<>();
             said.add(wording.say("status." + finding.status().slug()) + '.');
             said.add(finding.why().isEmpty() ? "" : finding.why().get(0));
             if (finding.due() != null) {
                 said.add(wording.say("ready.due", wording.date(finding.due())));
             }
-            sheet.item(new Sheet.Tile(finding.status()), wording.say("ready.test", finding.title(), String.join(" ", said)));
+            sheet.item(over(test.scans(), Sheet.Item.of(new Sheet.Tile(finding.status()),
+                    wording.say("ready.test", finding.title(), String.join(" ", said)))));
         }
         ready.evaluators().forEach(sentence -> sheet.item(Sheet.Plain.NONE, sentence));
+    }
+
+    private Sheet.Item over(List<Readiness.Scan> scans, Sheet.Item item) {
+        List<Span> small = new ArrayList<>();
+        for (Readiness.Scan scan : scans) {
+            if (!small.isEmpty()) {
+                small.add(new Sheet.Text("; "));
+            }
+            small.add(isThere.test(scan.path()) ? new Sheet.See(wording.say("ready.scan.typed", scan.of(), scan.path()),
+                    new Sheet.Link(wording.say("ready.scan", scan.of()), new Sheet.Reference.File(scan.path())))
+                    : new Sheet.Text(wording.say("ready.scan.missing", scan.of(), scan.path())));
+        }
+        return item.over(small);
     }
 }

@@ -97,8 +97,13 @@ public record Sheet(String title, List<Block> blocks, List<Block> foot) {
         }
 
         /** @return the same with small print */
-        Item over(Span small) {
-            return new Item(mark, spans, List.of(small), opens, anchor);
+        Item over(Span... small) {
+            return over(List.of(small));
+        }
+
+        /** @return the same with small print */
+        Item over(List<Span> small) {
+            return new Item(mark, spans, List.copyOf(small), opens, anchor);
         }
 
         /** @return the same, found by a name and opening to more */
@@ -217,6 +222,9 @@ public record Sheet(String title, List<Block> blocks, List<Block> foot) {
 
         /** One law for one child only. */
         record ForAChild() implements Reference { }
+
+        /** A photo or scan of the book; {@code path} lies in the book's folder. */
+        record File(String path) implements Reference { }
 
         /** Every record that was counted. */
         record AllRecords() implements Reference { }

@@ -96,7 +96,7 @@ final class Rehearsal {
                         false)),
                 List.of(new YearRecords.TestTaken("test-1", child, LocalDate.of(2026, 10, 3), "standardized-test", "A Test",
                         null, "school", null, null,
-                        List.of(new YearRecords.Score("reading", "percentile", BigDecimal.TEN)))),
+                        List.of(new YearRecords.Score("reading", "percentile", BigDecimal.TEN)), null)),
                 List.of(), List.of(new YearRecords.Filing("filing-1", children, "notice-of-intent",
                         LocalDate.of(2026, 8, 1), null, null, null, null, List.of(), List.of(), null, List.of())),
                 List.of(), List.of(), List.of(), List.of());

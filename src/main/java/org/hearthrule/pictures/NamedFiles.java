@@ -15,7 +15,10 @@ final class NamedFiles {
         Set<String> paths = new TreeSet<>();
         for (YearRecords year : book.years().values()) {
             year.samples().forEach(sample -> paths.addAll(sample.files()));
+            year.tests().forEach(test -> add(test.file(), paths));
+            year.evaluations().forEach(evaluation -> add(evaluation.file(), paths));
             year.filings().forEach(filing -> add(filing.copy(), paths));
+            year.health().forEach(paper -> add(paper.file(), paths));
             year.documents().forEach(document -> add(document.file(), paths));
         }
         return paths;

@@ -134,7 +134,7 @@ final class YearLists {
         return new YearRecords.TestTaken(id, item.student("student"), item.date("date"),
                 method == null ? STANDARDIZED_TEST : method, item.textOrNull("name"), item.textOrNull("edition"),
                 item.textOrNull("givenBy"), item.textOrNull("place"), item.textOrNull("consent"),
-                YearReader.map(item.items("scores", "the score"), YearLists::score));
+                YearReader.map(item.items("scores", "the score"), YearLists::score), item.fileOrNull("file"));
     }
 
     private static YearRecords.Score score(Item item) {
@@ -147,7 +147,7 @@ final class YearLists {
     private YearRecords.Evaluation evaluation(Item item, String id) {
         return new YearRecords.Evaluation(id, item.student("student"), item.date("date"), item.text("method"),
                 item.textOrNull("by"), item.textOrNull("consent"), item.texts("includes"), item.textOrNull("outcome"),
-                item.textOrNull("note"));
+                item.textOrNull("note"), item.fileOrNull("file"));
     }
 
     private YearRecords.Filing filing(Item item, String id) {
@@ -179,7 +179,8 @@ final class YearLists {
     }
 
     private YearRecords.HealthPaper healthPaper(Item item, String id) {
-        return new YearRecords.HealthPaper(id, item.student("student"), item.text("kind"), item.date("date"));
+        return new YearRecords.HealthPaper(id, item.student("student"), item.text("kind"), item.date("date"),
+                item.fileOrNull("file"));
     }
 
     private YearRecords.KeptDocument document(Item item, String id) {

@@ -142,9 +142,11 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * @param givenBy person id or a role, or null
      * @param place   or null
      * @param consent who agreed beforehand, or null
+     * @param file    scan of the result, in the folder of the book, or null
      */
     public record TestTaken(String id, String student, LocalDate date, String method, String name, String edition,
-                            String givenBy, String place, String consent, List<Score> scores) implements YearRecord {
+                            String givenBy, String place, String consent, List<Score> scores,
+                            String file) implements YearRecord {
         @Override
         public LocalDate day() {
             return date;
@@ -168,9 +170,10 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
      * @param includes for example {@code interview}, {@code portfolio}
      * @param outcome  word of the report, or null
      * @param note     or null
+     * @param file     scan of the report or certificate, in the folder of the book, or null
      */
     public record Evaluation(String id, String student, LocalDate date, String method, String by, String consent,
-                             List<String> includes, String outcome, String note) implements YearRecord {
+                             List<String> includes, String outcome, String note, String file) implements YearRecord {
         @Override
         public LocalDate day() {
             return date;
@@ -224,8 +227,13 @@ public record YearRecords(String label, Map<String, String> grades, Calendar cal
         }
     }
 
-    /** A health paper or exemption. */
-    public record HealthPaper(String id, String student, String kind, LocalDate date) implements YearRecord {
+    /**
+     * A health paper or exemption.
+     *
+     * @param file scan of it, in the folder of the book, or null
+     */
+    public record HealthPaper(String id, String student, String kind, LocalDate date,
+                              String file) implements YearRecord {
         @Override
         public LocalDate day() {
             return date;

@@ -45,14 +45,16 @@ final class YearText {
                 .with("method", test.method()).with("name", test.name()).with("edition", test.edition())
                 .with("givenBy", test.givenBy()).with("place", test.place()).with("consent", test.consent())
                 .withEach("scores", test.scores(), score -> new JsonObject().with("area", score.area())
-                        .with("measure", score.measure()).with("value", score.value()));
+                        .with("measure", score.measure()).with("value", score.value()))
+                .with("file", test.file());
     }
 
     private static JsonObject evaluation(YearRecords.Evaluation evaluation) {
         return new JsonObject().with("id", evaluation.id()).with("student", evaluation.student())
                 .with("date", evaluation.date()).with("method", evaluation.method()).with("by", evaluation.by())
                 .with("consent", evaluation.consent()).with("includes", evaluation.includes())
-                .with("outcome", evaluation.outcome()).with("note", evaluation.note());
+                .with("outcome", evaluation.outcome()).with("note", evaluation.note())
+                .with("file", evaluation.file());
     }
 
     private static JsonObject filing(YearRecords.Filing filing) {
@@ -71,7 +73,7 @@ final class YearText {
 
     private static JsonObject healthPaper(YearRecords.HealthPaper paper) {
         return new JsonObject().with("id", paper.id()).with("student", paper.student()).with("kind", paper.kind())
-                .with("date", paper.date());
+                .with("date", paper.date()).with("file", paper.file());
     }
 
     private static JsonObject document(YearRecords.KeptDocument document) {

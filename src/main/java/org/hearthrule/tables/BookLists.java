@@ -57,15 +57,15 @@ final class BookLists {
                 names.subjects(one.subjects()), words(one.kind()), one.idea(), CellList.join(one.files()),
                 one.chosen() ? "yes" : null));
         add("tests", RecordKind.TESTS, TestTaken.class, List.of("date", "child", "test", "method", "edition", "given-by",
-                "place", "consent"), one -> row(one.date(), names.student(one.student()), one.name(), words(one.method()),
-                one.edition(), names.personOrRole(one.givenBy()), one.place(), one.consent()));
+                "place", "consent", "file"), one -> row(one.date(), names.student(one.student()), one.name(),
+                words(one.method()), one.edition(), names.personOrRole(one.givenBy()), one.place(), one.consent(), one.file()));
         addParts("scores", RecordKind.TESTS, TestTaken.class, List.of("date", "child", "test", "area", "measure", "value"),
                 one -> one.scores().stream().map(score -> row(one.date(), names.student(one.student()), one.label(),
                         words(score.area()), words(score.measure()), score.value())));
         add("evaluations", RecordKind.EVALUATIONS, Evaluation.class, List.of("date", "child", "method", "evaluator",
-                "consent", "includes", "outcome", "note"), one -> row(one.date(), names.student(one.student()),
+                "consent", "includes", "outcome", "note", "file"), one -> row(one.date(), names.student(one.student()),
                 words(one.method()), names.personOrRole(one.by()), one.consent(), joinedWords(one.includes()),
-                words(one.outcome()), one.note()));
+                words(one.outcome()), one.note(), one.file()));
         add("filings", RecordKind.FILINGS, Filing.class, List.of("sent", "paper", "children", "how", "to", "for-year",
                 "part", "states", "attached", "copy"), one -> row(one.sent(), words(one.paper()),
                 names.students(one.students()), words(one.how()), one.to(), one.year(), one.part(),
@@ -75,8 +75,8 @@ final class BookLists {
                         answer.date(), answer.note())));
         add("requests", RecordKind.REQUESTS, Request.class, List.of("date", "children", "asked-by", "in-writing", "cause"),
                 one -> row(one.date(), names.students(one.students()), one.by(), yesNo(one.written()), one.cause()));
-        add("health", RecordKind.HEALTH, HealthPaper.class, List.of("date", "child", "paper"),
-                one -> row(one.date(), names.student(one.student()), words(one.kind())));
+        add("health", RecordKind.HEALTH, HealthPaper.class, List.of("date", "child", "paper", "file"),
+                one -> row(one.date(), names.student(one.student()), words(one.kind()), one.file()));
         add("documents", RecordKind.DOCUMENTS, KeptDocument.class, List.of("date", "paper", "children", "file"),
                 one -> row(one.date(), words(one.kind()), names.students(one.students()), one.file()));
         add("visits", RecordKind.VISITS, Visit.class, List.of("date", "children", "minutes", "visitor", "face-to-face"),

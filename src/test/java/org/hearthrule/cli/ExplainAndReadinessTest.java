@@ -54,7 +54,8 @@ class ExplainAndReadinessTest {
         assertThat(run.exit()).isZero();
         assertThat(run.out()).startsWith("Before an evaluation: Ada Example, on March 1, 2027\n")
                 .contains("SUBJECTS THE LAW NAMES", "THE PORTFOLIO, ITEM BY ITEM", "a plan book: there.",
-                        "TESTS AND EVALUATIONS", "Who may do it, narrative: certified teacher or review panel; not the parent or "
+                        "The scan of Example Achievement Test, April 20, 2027: papers/result.pdf", "TESTS AND EVALUATIONS",
+                        "Who may do it, narrative: certified teacher or review panel; not the parent or "
                                 .stripTrailing());
         assertThat(run.out().lines().filter(line -> line.length() > 80)).isEmpty();
     }

@@ -17,29 +17,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tries what another program, another page in the browser or another machine could try. */
-class ClosedToOthersTest {
-
-    @TempDir
-    private Path folder;
-    private Visit visit;
-
-    @BeforeEach
-    void open() {
-        visit = Visit.demo(folder);
-    }
-
-    @AfterEach
-    void close() {
-        visit.close();
-    }
+class ClosedToOthersTest extends DemoVisit {
 
     /** Sends a request byte by byte, as no client library would, and returns all that comes back. */
     private String raw(String request) throws IOException {

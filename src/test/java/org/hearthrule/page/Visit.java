@@ -1,5 +1,7 @@
 package org.hearthrule.page;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -198,6 +200,13 @@ public final class Visit implements AutoCloseable {
             Thread.currentThread().interrupt();
             throw new IllegalStateException(e);
         }
+    }
+
+    /** @return what the first group of a pattern finds in a text; a pattern that finds nothing fails the test */
+    public static String first(String pattern, String text) {
+        Matcher found = Pattern.compile(pattern).matcher(text);
+        assertThat(found.find()).as(pattern).isTrue();
+        return found.group(1);
     }
 
     public static String encode(String text) {

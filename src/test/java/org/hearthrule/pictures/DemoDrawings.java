@@ -46,7 +46,8 @@ final class DemoDrawings {
     public static void main(String[] folder) throws IOException {
         Path to = Files.createDirectories(Path.of(folder[0]));
         Map<String, Consumer<DemoDrawings>> all = new TreeMap<>(Map.of(
-                "2024-09-05-heron", DemoDrawings::heron, "2025-08-13-meteors", DemoDrawings::meteors,
+                "2024-09-05-heron", DemoDrawings::heron, "2025-07-24-mail-receipt", DemoDrawings::mailReceipt,
+                "2025-08-13-meteors", DemoDrawings::meteors,
                 "2025-08-22-milky-way", DemoDrawings::milkyWay, "2025-08-29-landing", DemoDrawings::landing,
                 "2025-09-30-moon-page", DemoDrawings::moonPage, "2025-10-16-gears", DemoDrawings::gears,
                 "2026-02-09-curve", DemoDrawings::curve, "undated-ferry", drawing -> drawing.ferry(false),
@@ -112,6 +113,23 @@ final class DemoDrawings {
         for (int x = 60; x < 220; x += 19) {
             line(new Color(0x7C8A4E), 4, x, 430, x + 5, 330, x + 20, 240 + x % 50);
         }
+    }
+
+    /** A green card with a stamp: lines stand for words. */
+    private void mailReceipt() {
+        Color green = new Color(0x7FA287);
+        line(green, 6, 60, 70, 580, 70, 580, 390, 60, 390, 60, 70);
+        line(green, 2, 330, 70, 330, 390);
+        for (int y = 120; y < 360; y += 44) {
+            line(PENCIL, 3, 90, y, 90 + 200 - y % 60, y - 2);
+            line(green, 2, 84, y + 12, 310, y + 12);
+        }
+        ring(455, 180, 62);
+        ring(455, 180, 44);
+        line(PENCIL, 5, 400, 168, 510, 168);
+        line(PENCIL, 5, 404, 192, 506, 192);
+        line(NIGHT, 3, 360, 330, 400, 300, 420, 345, 455, 305, 480, 340, 540, 318);
+        line(green, 2, 352, 352, 556, 352);
     }
 
     private void meteors() {

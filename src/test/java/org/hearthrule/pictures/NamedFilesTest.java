@@ -11,13 +11,18 @@ import org.junit.jupiter.api.Test;
 class NamedFilesTest {
 
     @Test
-    void filesOfSamplesFilingsAndDocumentsAreNamed() {
+    void everyFileThatARecordNamesIsNamed() {
         var book = Books.read("\"samples\": [{\"student\": \"ada\", \"title\": \"Kite\", \"files\": [\"work/a.jpg\", \"b.pdf\"]}],"
                 + " \"filings\": [{\"paper\": \"notice-of-intent\", \"sent\": \"2025-08-01\", \"copy\": \"work/c.pdf\"},"
                 + " {\"paper\": \"notice-of-intent\", \"sent\": \"2025-08-02\"}],"
-                + " \"documents\": [{\"kind\": \"birth-certificate\", \"date\": \"2025-08-01\", \"file\": \"work/d.jpg\"}]");
+                + " \"documents\": [{\"kind\": \"birth-certificate\", \"date\": \"2025-08-01\", \"file\": \"work/d.jpg\"}],"
+                + " \"tests\": [{\"student\": \"ada\", \"date\": \"2026-04-01\", \"file\": \"work/e.pdf\"},"
+                + " {\"student\": \"ada\", \"date\": \"2026-04-02\"}],"
+                + " \"evaluations\": [{\"student\": \"ada\", \"date\": \"2026-05-01\", \"method\": \"narrative\", \"file\": \"work/f.pdf\"}],"
+                + " \"health\": [{\"student\": \"ada\", \"kind\": \"immunization-record\", \"date\": \"2025-08-01\", \"file\": \"g.png\"}]");
 
-        assertThat(NamedFiles.of(book)).containsExactly("b.pdf", "work/a.jpg", "work/c.pdf", "work/d.jpg");
+        assertThat(NamedFiles.of(book)).containsExactly("b.pdf", "g.png", "work/a.jpg", "work/c.pdf", "work/d.jpg",
+                "work/e.pdf", "work/f.pdf");
     }
 
     /** A kind of record that names a file, and is forgotten here, would have its photos tidied away as nobody's. */
@@ -34,6 +39,7 @@ class NamedFilesTest {
             }
         }
 
-        assertThat(found).containsExactly("Filing.copy", "KeptDocument.file", "Sample.files");
+        assertThat(found).containsExactly("Evaluation.file", "Filing.copy", "HealthPaper.file", "KeptDocument.file",
+                "Sample.files", "TestTaken.file");
     }
 }

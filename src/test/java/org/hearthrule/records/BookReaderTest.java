@@ -78,10 +78,11 @@ class BookReaderTest {
                 List.of("drawing"), "Plan of the jetty", "drawing", "scale", List.of("photos/jetty.jpg"), true));
         assertThat(year.tests()).containsExactly(new YearRecords.TestTaken("test-1", "ada", day(2027, 4, 20),
                 "standardized-test", "Example Achievement Test", "3", "certified-teacher", "library",
-                "the superintendent", List.of(new YearRecords.Score("composite", "percentile", new BigDecimal(54)))));
+                "the superintendent", List.of(new YearRecords.Score("composite", "percentile", new BigDecimal(54))),
+                "papers/result.pdf"));
         assertThat(year.evaluations()).containsExactly(new YearRecords.Evaluation("evaluation-1", "ada",
                 day(2027, 6, 1), "narrative", "certified-teacher", "the superintendent",
-                List.of("interview", "portfolio"), "adequate", null));
+                List.of("interview", "portfolio"), "adequate", null, "papers/report.pdf"));
         assertThat(year.filings()).containsExactly(new YearRecords.Filing("filing-1", ada, "notice-of-intent",
                 day(2026, 7, 20), "registered mail", "the superintendent", "2026-27", 1,
                 List.of("name and age of the child"), List.of("copy of the diploma"), "papers/notice.pdf",
@@ -89,7 +90,7 @@ class BookReaderTest {
         assertThat(year.requests()).containsExactly(new YearRecords.Request("request-1", ada, "superintendent", true,
                 day(2027, 2, 1), null));
         assertThat(year.health()).containsExactly(new YearRecords.HealthPaper("health-1", "ada",
-                "immunization-record", day(2026, 7, 1)));
+                "immunization-record", day(2026, 7, 1), "papers/immunizations.jpg"));
         assertThat(year.documents()).containsExactly(new YearRecords.KeptDocument("document-1", ada, "plan-book",
                 day(2026, 8, 31), "papers/plan.pdf"));
         assertThat(year.visits()).containsExactly(new YearRecords.Visit("visit-1", ada, day(2026, 10, 1), 60,

@@ -75,6 +75,36 @@ class BookTextTest {
                 """);
     }
 
+    /** Whoever keeps no scans finds her file as it was: not even an empty key comes in. */
+    @Test
+    void whatNamesNoScanIsWrittenWithoutTheKey() {
+        // given
+        String more = "\"tests\": [{\"student\": \"ada\", \"date\": \"2027-04-20\"}], \"evaluations\": [{\"student\": \"ada\","
+                + " \"date\": \"2027-06-01\", \"method\": \"narrative\", \"file\": \"\"}], \"health\": [{\"student\": \"ada\","
+                + " \"kind\": \"immunization-record\", \"date\": \"2026-07-01\", \"file\": null}]";
+
+        // when
+        String text = BookText.files(read(Map.of("family.json", Fixtures.family(""), "2026-27.json",
+                Fixtures.year("2026-27", more)))).get("2026-27.json");
+
+        // then
+        assertThat(text).isEqualTo("""
+                {
+                  "hearthrule": 1,
+                  "year": "2026-27",
+                  "tests": [
+                    {"id": "test-1", "student": "ada", "date": "2027-04-20", "method": "standardized-test"}
+                  ],
+                  "evaluations": [
+                    {"id": "evaluation-1", "student": "ada", "date": "2027-06-01", "method": "narrative"}
+                  ],
+                  "health": [
+                    {"id": "health-1", "student": "ada", "kind": "immunization-record", "date": "2026-07-01"}
+                  ]
+                }
+                """);
+    }
+
     @Test
     void onlyALongTextMakesALongLine() {
         // given

@@ -81,10 +81,10 @@ final class BenchBook {
             }
             tests.add(new TestTaken("test-" + child, child, LocalDate.of(2026, 4, 14), "standardized-test", "Some Test", null,
                     "certified-teacher", null, null, List.of(new Score("reading", "percentile", BigDecimal.valueOf(61)),
-                    new Score("mathematics", "percentile", BigDecimal.valueOf(55)))));
+                    new Score("mathematics", "percentile", BigDecimal.valueOf(55))), null));
             evaluations.add(new Evaluation("evaluation-" + child, child, LocalDate.of(2026, 5, 20), "listed-evaluator",
-                    "certified-teacher", null, List.of("interview", "portfolio"), null, null));
-            health.add(new HealthPaper("health-" + child, child, "immunization-record", LocalDate.of(2025, 7, 1)));
+                    "certified-teacher", null, List.of("interview", "portfolio"), null, null, null));
+            health.add(new HealthPaper("health-" + child, child, "immunization-record", LocalDate.of(2025, 7, 1), null));
         }
         List<Filing> filings = List.of(new Filing("filing-1", List.of(), "affidavit", LocalDate.of(2025, 7, 20), null, null,
                 YEAR, null, List.of(), List.of(), null, List.of()));

@@ -59,6 +59,11 @@ public final class Form {
         return all.isEmpty() ? "" : all.get(0).strip();
     }
 
+    /** @return everything that was sent under a name */
+    public List<String> all(String name) {
+        return List.copyOf(values.getOrDefault(name, List.of()));
+    }
+
     /** @return whether a box was ticked or a button pressed */
     public boolean is(String name) {
         return !raw(name).isEmpty();

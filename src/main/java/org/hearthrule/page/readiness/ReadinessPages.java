@@ -35,17 +35,26 @@ public final class ReadinessPages implements Feature {
         }
         Readiness ready = ReadinessCheck.of(call.desk().checklist(), book, child.get(), Wording.english());
         List<Option> children = Choices.children(book);
-        ReadinessView view = ReadinessView.of(ready, child.get().id(), children, NextSteps.of(call), pictures(call));
+        ReadinessView view = ReadinessView.of(ready, child.get().id(), children, NextSteps.of(call), files(call));
         return Answer.page("readiness/readiness.jte", "Readiness", Part.READINESS, Map.of("view", view));
     }
 
-    private static Pictures pictures(Call call) {
+    private static Files files(Call call) {
         Attachments attachments = new Attachments(call.desk().folder(), call.desk().clock());
-        return path -> attachments.open(path).filter(opened -> opened.kind().hasPreview()).isPresent();
+        return attachments::open;
     }
 
-    /** Knows which files of the book a small picture can be shown of. */
-    interface Pictures {
-        boolean has(String path);
+    /** Knows the files of the book. */
+    interface Files {
+        Optional<Attachments.Opened> open(String path);
+
+        default boolean has(String path) {
+            return open(path).isPresent();
+        }
+
+        /** Whether a small picture of it can be shown. */
+        default boolean hasPicture(String path) {
+            return open(path).filter(opened -> opened.kind().hasPreview()).isPresent();
+        }
     }
 }

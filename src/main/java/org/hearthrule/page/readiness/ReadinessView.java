@@ -70,14 +70,14 @@ public record ReadinessView(Readiness ready, String child, List<Option> children
     public record Step(Readiness.Step step, List<Option> go) { }
 
     static ReadinessView of(Readiness ready, String child, List<Option> children, NextSteps next,
-                            ReadinessPages.Pictures pictures) {
+                            ReadinessPages.Files files) {
         List<Subject> subjects = new ArrayList<>();
         for (Readiness.SubjectRow row : ready.subjects()) {
-            subjects.add(subject(row, "subject-" + (subjects.size() + 1), ready, pictures));
+            subjects.add(subject(row, "subject-" + (subjects.size() + 1), ready, files));
         }
         Wording wording = Wording.english();
         return new ReadinessView(ready, child, children, subjects, ready.steps().stream().map(step -> step(step, child, next)).toList(),
-                ReadinessSheet.items(ready, wording), ReadinessSheet.tests(ready, wording));
+                ReadinessSheet.items(ready, wording, files::has), ReadinessSheet.tests(ready, wording, files::has));
     }
 
     private static Step step(Readiness.Step step, String child, NextSteps next) {
@@ -96,18 +96,19 @@ public record ReadinessView(Readiness ready, String child, List<Option> children
         return new Step(step, go.stream().distinct().toList());
     }
 
-    private static Subject subject(Readiness.SubjectRow row, String anchor, Readiness ready, ReadinessPages.Pictures pictures) {
+    private static Subject subject(Readiness.SubjectRow row, String anchor, Readiness ready,
+                                   ReadinessPages.Files files) {
         Wording wording = Wording.english();
         List<Third> thirds = new ArrayList<>();
         for (int i = 0; i < row.samples().size(); i++) {
             LocalDate to = ready.thirds().get(i).to();
             thirds.add(new Third(PageWords.say("readiness.third." + (i + 1), wording.date(to)), to.isBefore(ready.asOf()),
-                    row.samples().get(i).stream().map(sample -> piece(sample, pictures)).toList()));
+                    row.samples().get(i).stream().map(sample -> piece(sample, files)).toList()));
         }
         String cites = row.asked().cites().stream().map(Cite::words).distinct().collect(Collectors.joining("; "));
         return new Subject(anchor, row.name(), row.may(), new Sheet.Reference.Rule(row.asked().id()),
                 PageWords.say("readiness.rule", row.asked().title(), cites), PageWords.count("readiness.days", row.days(),
-                ReadinessSheet.hours(row.minutes())), thirds, row.undated().stream().map(sample -> piece(sample, pictures)).toList(),
+                ReadinessSheet.hours(row.minutes())), thirds, row.undated().stream().map(sample -> piece(sample, files)).toList(),
                 books(row.books()));
     }
 
@@ -120,8 +121,8 @@ public record ReadinessView(Readiness ready, String child, List<Option> children
         return titles;
     }
 
-    private static Piece piece(Sample sample, ReadinessPages.Pictures pictures) {
-        return new Piece(sample.title(), sample.date(), sample.idea(), sample.files().stream().filter(pictures::has)
+    private static Piece piece(Sample sample, ReadinessPages.Files files) {
+        return new Piece(sample.title(), sample.date(), sample.idea(), sample.files().stream().filter(files::hasPicture)
                 .map(ReadinessView::preview).toList(), sample.chosen());
     }
 

@@ -37,7 +37,7 @@ final class EvaluationForm extends RecordForm<Evaluation> {
 
     @Override
     String about() {
-        return "Who looked over the year's work, when, and what they said.";
+        return "Who looked over the year's work, when, and what they said. A scan of their report can lie beside it.";
     }
 
     @Override
@@ -51,6 +51,7 @@ final class EvaluationForm extends RecordForm<Evaluation> {
         fields.add(form.field("includes", "It rested on").options(INCLUDES).type("several"));
         fields.add(form.field("outcome", "What the report says").hint("Its own word, for example appropriate or satisfactory."));
         fields.add(form.field("note", "Anything else"));
+        fields.add(form.field("scan", "A scan or photo of the report or certificate").type("file"));
         return fields;
     }
 
@@ -58,7 +59,7 @@ final class EvaluationForm extends RecordForm<Evaluation> {
     Form fill(Evaluation one) {
         return Form.empty().fill("method", one.method()).fill("student", one.student()).fill("date", one.date())
                 .fill("by", one.by()).fill("consent", one.consent()).tick("includes", one.includes())
-                .fill("outcome", one.outcome()).fill("note", one.note());
+                .fill("outcome", one.outcome()).fill("note", one.note()).fill("copy", one.file());
     }
 
     @Override
@@ -70,7 +71,8 @@ final class EvaluationForm extends RecordForm<Evaluation> {
         return new Evaluation(id, form.mustOneOf("student", offered.childIds(), "Choose whose work was looked at."),
                 form.mustDay("date", "Enter the day of the evaluation."),
                 kindOf(form, "method", offered.evaluationMethods(), "Choose what kind it was, or name another."),
-                personOf(form, "by", offered), form.text("consent"), includes, form.text("outcome"), form.text("note", 2_000));
+                personOf(form, "by", offered), form.text("consent"), includes, form.text("outcome"),
+                form.text("note", 2_000), form.text("copy"));
     }
 
     @Override
@@ -94,5 +96,10 @@ final class EvaluationForm extends RecordForm<Evaluation> {
             words.add(one.note());
         }
         return words;
+    }
+
+    @Override
+    String scan(Evaluation one) {
+        return one.file();
     }
 }

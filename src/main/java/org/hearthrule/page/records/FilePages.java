@@ -12,6 +12,7 @@ import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Routes;
+import org.hearthrule.page.sheet.Addresses;
 import org.hearthrule.pictures.Attachments;
 import org.hearthrule.pictures.FileKind;
 import org.hearthrule.pictures.Preview;
@@ -30,7 +31,7 @@ public final class FilePages implements Feature {
 
     /** @return the address of a file of the book */
     public static String addressOf(String path) {
-        return "/attachment?path=" + encoded(path);
+        return Addresses.ofFile(path);
     }
 
     /** @return the address of a small picture of a file of the book */

@@ -32,7 +32,8 @@ final class HealthForm extends RecordForm<HealthPaper> {
 
     @Override
     String about() {
-        return "Certificates, examinations and exemptions that the law asks to be kept or sent. Only that there is one, and of which day.";
+        return "Certificates, examinations and exemptions that the law asks to be kept or sent: that there is one, and of "
+                + "which day. A scan can lie beside it; nothing asks for one here.";
     }
 
     @Override
@@ -41,19 +42,21 @@ final class HealthForm extends RecordForm<HealthPaper> {
         fields.add(form.field("student", "Whose").options(offered.children()).type("one").must());
         fields.addAll(kindFields(form, "kind", "What it is", offered.healthPapers()));
         fields.add(form.field("date", "Its day").type("date").must());
+        fields.add(form.field("scan", "A scan or photo of it").type("file"));
         return fields;
     }
 
     @Override
     Form fill(HealthPaper one) {
-        return Form.empty().fill("kind", one.kind()).fill("student", one.student()).fill("date", one.date());
+        return Form.empty().fill("kind", one.kind()).fill("student", one.student()).fill("date", one.date())
+                .fill("copy", one.file());
     }
 
     @Override
     HealthPaper read(Form form, Offered offered, String id, HealthPaper before) {
         return new HealthPaper(id, form.mustOneOf("student", offered.childIds(), "Choose whose paper it is."),
                 kindOf(form, "kind", offered.healthPapers(), "Choose what it is, or name another."),
-                form.mustDay("date", "Enter the day that stands on it."));
+                form.mustDay("date", "Enter the day that stands on it."), form.text("copy"));
     }
 
     @Override
@@ -69,5 +72,10 @@ final class HealthForm extends RecordForm<HealthPaper> {
     @Override
     List<String> words(HealthPaper one, Offered offered) {
         return List.of(when(one.date()) + '.');
+    }
+
+    @Override
+    String scan(HealthPaper one) {
+        return one.file();
     }
 }

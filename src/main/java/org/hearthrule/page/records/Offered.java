@@ -1,10 +1,13 @@
 package org.hearthrule.page.records;
 
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Evidence;
@@ -20,11 +23,13 @@ import org.hearthrule.records.YearLabel;
 
 /**
  * What a form offers to choose from: the children and persons of the book, and the papers and methods that the laws of
- * its placements ask for, by their plain names.
+ * its placements ask for, by their plain names. Gathered once for a call: a list asks for the name of each of its rows.
  *
- * @param asked what those laws ask, in their order
+ * @param paperNames    title of the duty by the paper that serves it, in the order of the laws
+ * @param documentNames title of the duty by the kind of paper that is kept for it
  */
-record Offered(Book book, List<Requirement> asked, LocalDate today) {
+record Offered(Book book, Map<String, String> paperNames, Map<String, String> documentNames, List<Option> healthPapers,
+               List<Option> testMethods, List<Option> evaluationMethods, LocalDate today) {
 
     static Offered of(Call call) throws BadInputException {
         Book book = call.desk().book();
@@ -36,7 +41,33 @@ record Offered(Book book, List<Requirement> asked, LocalDate today) {
                 way.ifPresent(found -> found.asks().forEach(one -> asked.putIfAbsent(one.id(), one)));
             }
         }
-        return new Offered(book, List.copyOf(asked.values()), call.desk().today());
+        return of(book, List.copyOf(asked.values()), call.desk().today());
+    }
+
+    private static Offered of(Book book, List<Requirement> asked, LocalDate today) {
+        Map<String, String> papers = kinds(asked, Evidence.Filing.class, one -> List.of(one.paper()));
+        kinds(asked, Evidence.Approval.class, one -> List.of(one.paper())).forEach(papers::putIfAbsent);
+        Set<String> tests = new LinkedHashSet<>(List.of("standardized-test"));
+        tests.addAll(kinds(asked, Evidence.Test.class, one -> List.of(one.method())).keySet());
+        return new Offered(book, papers, kinds(asked, Evidence.Document.class, one -> List.of(one.kind())),
+                plainly(kinds(asked, Evidence.HealthPaper.class, Evidence.HealthPaper::kinds).keySet()), plainly(tests),
+                plainly(kinds(asked, Evidence.Evaluation.class, one -> List.of(one.method())).keySet()), today);
+    }
+
+    private static <T extends Evidence> Map<String, String> kinds(List<Requirement> asked, Class<T> leaf,
+                                                                  Function<T, List<String>> names) {
+        Map<String, String> found = new LinkedHashMap<>();
+        for (Requirement requirement : asked) {
+            for (T one : Evidence.leaves(requirement.shows(), leaf)) {
+                names.apply(one).forEach(kind -> found.putIfAbsent(kind, requirement.title()));
+            }
+        }
+        return found;
+    }
+
+    /** Several kinds may show one duty, so each goes by its own name. */
+    private static List<Option> plainly(Collection<String> kinds) {
+        return kinds.stream().map(kind -> Option.of(kind, plain(kind))).toList();
     }
 
     List<Option> children() {
@@ -77,52 +108,20 @@ record Offered(Book book, List<Requirement> asked, LocalDate today) {
     }
 
     List<Option> papers() {
-        Map<String, String> found = kinds(Evidence.Filing.class, one -> List.of(one.paper()));
-        kinds(Evidence.Approval.class, one -> List.of(one.paper())).forEach(found::putIfAbsent);
-        return options(found);
+        return options(paperNames);
     }
 
     List<Option> documents() {
-        return options(kinds(Evidence.Document.class, one -> List.of(one.kind())));
-    }
-
-    /** Several kinds may show one duty, so each goes by its own name. */
-    List<Option> healthPapers() {
-        Map<String, String> found = new LinkedHashMap<>();
-        kinds(Evidence.HealthPaper.class, Evidence.HealthPaper::kinds).keySet().forEach(kind -> found.put(kind, plain(kind)));
-        return options(found);
-    }
-
-    List<Option> testMethods() {
-        Map<String, String> found = new LinkedHashMap<>();
-        found.put("standardized-test", plain("standardized-test"));
-        kinds(Evidence.Test.class, one -> List.of(one.method())).keySet().forEach(kind -> found.putIfAbsent(kind, plain(kind)));
-        return options(found);
-    }
-
-    List<Option> evaluationMethods() {
-        Map<String, String> found = new LinkedHashMap<>();
-        kinds(Evidence.Evaluation.class, one -> List.of(one.method())).keySet().forEach(kind -> found.put(kind, plain(kind)));
-        return options(found);
-    }
-
-    private <T extends Evidence> Map<String, String> kinds(Class<T> leaf, Function<T, List<String>> names) {
-        Map<String, String> found = new LinkedHashMap<>();
-        for (Requirement requirement : asked) {
-            for (T one : Evidence.leaves(requirement.shows(), leaf)) {
-                names.apply(one).forEach(kind -> found.putIfAbsent(kind, requirement.title()));
-            }
-        }
-        return found;
+        return options(documentNames);
     }
 
     /** @return a kind with the title of the duty it serves, or its own words */
     String paper(String slug) {
-        return papers().stream().filter(one -> one.value().equals(slug)).map(Option::words).findFirst().orElse(plain(slug));
+        return paperNames.getOrDefault(slug, plain(slug));
     }
 
     String document(String slug) {
-        return documents().stream().filter(one -> one.value().equals(slug)).map(Option::words).findFirst().orElse(plain(slug));
+        return documentNames.getOrDefault(slug, plain(slug));
     }
 
     private static List<Option> options(Map<String, String> found) {

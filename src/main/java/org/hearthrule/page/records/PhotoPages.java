@@ -1,13 +1,12 @@
 package org.hearthrule.page.records;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
+import java.util.concurrent.atomic.AtomicReference;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
 import org.hearthrule.page.frame.Feature;
@@ -16,6 +15,7 @@ import org.hearthrule.page.frame.Option;
 import org.hearthrule.page.frame.Part;
 import org.hearthrule.page.frame.Routes;
 import org.hearthrule.page.frame.SubjectChoice;
+import org.hearthrule.page.records.Settling.Said;
 import org.hearthrule.pictures.Attachments;
 import org.hearthrule.pictures.DateOffer;
 import org.hearthrule.pictures.Intake;
@@ -28,7 +28,6 @@ import org.hearthrule.records.RecordKind;
 import org.hearthrule.records.YearLabel;
 import org.hearthrule.records.YearRecords.Sample;
 import org.hearthrule.records.YearRecords;
-import org.hearthrule.terms.Subjects;
 
 /**
  * {@code /records}, many photos at once, and {@code /unsettled}: pieces without a day or a subject in one place. A day
@@ -43,7 +42,7 @@ public final class PhotoPages implements Feature {
         routes.get("/records", PhotoPages::records);
         routes.get("/work/photos", call -> photos(call, Form.empty(), List.of(), 0, 200));
         routes.post("/work/photos", PhotoPages::take);
-        routes.get("/unsettled", call -> unsettled(call, Form.empty(), 200));
+        routes.get("/unsettled", call -> unsettled(call, Form.empty(), List.of(), 0, 200));
         routes.post("/unsettled", PhotoPages::settle);
     }
 
@@ -54,12 +53,13 @@ public final class PhotoPages implements Feature {
      * A piece that is not settled yet.
      *
      * @param ref     year and id, as sent
+     * @param print   its fingerprint
      * @param picture path of its first file, or null
      * @param offers  days it may be of, with their origin
      * @param notes   what else its file tells
      */
-    public record Piece(String ref, String address, String title, String who, String picture, List<Option> offers,
-                        List<String> notes, Sample sample) { }
+    public record Piece(String ref, String print, String address, String title, String who, String picture,
+                        List<Option> offers, List<String> notes, Sample sample) { }
 
     private static Answer records(Call call) {
         Book book = call.desk().book();
@@ -150,7 +150,8 @@ public final class PhotoPages implements Feature {
         return refs;
     }
 
-    private static Answer unsettled(Call call, Form form, int status) throws Exception {
+    private static Answer unsettled(Call call, Form form, List<Settling.Left> left, int saved, int status)
+            throws Exception {
         Book book = call.desk().book();
         Attachments attachments = new Attachments(call.desk().folder(), call.desk().clock());
         List<Ref> refs = refs(book);
@@ -158,8 +159,9 @@ public final class PhotoPages implements Feature {
         for (Ref ref : refs.subList(0, Math.min(AT_ONCE, refs.size()))) {
             pieces.add(piece(ref, attachments, call, book));
         }
-        return new Answer.Shown("records/unsettled.jte", "To be settled", Part.RECORDS, Map.of("pieces", pieces, "form", form,
-                "more", refs.size() - pieces.size(), "subjects", SubjectChoice.withAreas(), "missing", attachments.missing(book),
+        return new Answer.Shown("records/unsettled.jte", "To be settled", Part.RECORDS, Map.of("pieces", pieces,
+                "form", form, "left", left, "saved", saved, "more", refs.size() - pieces.size(), "subjects",
+                SubjectChoice.withAreas(), "missing", attachments.missing(book),
                 "unnamed", attachments.unreferenced(book)), status);
     }
 
@@ -176,55 +178,32 @@ public final class PhotoPages implements Feature {
             }
             notes = facts.notes();
         }
-        return new Piece(ref.words(), "/work/" + ref.words(), sample.title(), book.student(sample.student()).orElseThrow().name(),
+        return new Piece(ref.words(), BookEdits.fingerprint(sample), "/work/" + ref.words(), sample.title(),
+                book.student(sample.student()).orElseThrow().name(),
                 opened.isPresent() && opened.get().kind().hasPreview() ? picture : null, offers, notes, sample);
     }
 
-    /** Saves every piece about which something was said, all or none. */
+    /** Saves what was said, except about pieces that were changed elsewhere meanwhile: those are shown again. */
     private static Answer settle(Call call) throws Exception {
         Form form = call.form();
-        List<UnaryOperator<Book>> edits = new ArrayList<>();
-        for (Ref ref : refs(call.desk().book())) {
-            edit(form, ref).ifPresent(edits::add);
-        }
+        List<Said> said = new ArrayList<>();
+        form.all("piece").stream().distinct().forEach(ref -> Said.of(form, ref).ifPresent(said::add));
         if (!form.isFine()) {
-            return unsettled(call, form, 422);
+            return unsettled(call, form, List.of(), 0, 422);
         }
-        if (edits.isEmpty()) {
-            return Answer.done("Nothing was said about any piece, so nothing was changed.", "/unsettled");
-        }
-        call.desk().edit(edits.size() == 1 ? "One piece settled" : edits.size() + " pieces settled", book -> {
-            Book now = book;
-            for (UnaryOperator<Book> one : edits) {
-                now = one.apply(now);
-            }
-            return now;
+        AtomicReference<Settling> done = new AtomicReference<>();
+        call.desk().edit("Pieces of work settled", book -> { // perhaps tried several times: the last one counts
+            done.set(Settling.of(book, said));
+            return done.get().book();
         });
-        return Answer.done(edits.size() == 1 ? "Saved: one piece." : "Saved: " + edits.size() + " pieces.", "/unsettled");
-    }
-
-    private static Optional<UnaryOperator<Book>> edit(Form form, Ref ref) {
-        String key = ref.words();
-        LocalDate typed = form.day("date:" + key);
-        LocalDate day = typed != null ? typed : form.day("offer:" + key);
-        List<String> subjects = form.ticked("subject:" + key, Subjects.ids());
-        String title = form.text("title:" + key);
-        String idea = form.text("idea:" + key);
-        Sample was = ref.sample();
-        Sample is = new Sample(was.id(), was.student(), day == null ? was.date() : day, subjects.isEmpty() ? was.subjects() : subjects,
-                title == null ? was.title() : title, was.kind(), idea == null ? was.idea() : idea, was.files(), was.chosen());
-        if (is.equals(was)) {
-            return Optional.empty();
+        int saved = done.get().saved();
+        List<Settling.Left> left = done.get().left();
+        if (!left.isEmpty()) {
+            Form again = Form.empty();
+            left.forEach(one -> one.said().fill(again));
+            return unsettled(call, again, left, saved, saved == 0 ? 422 : 200);
         }
-        String to = is.date() == null ? ref.label() : YearLabel.of(is.date()).toString();
-        return Optional.of(book -> {
-            Optional<BookEdits.Found> found = BookEdits.find(book, ref.label(), was.id());
-            if (found.isEmpty() || !found.get().record().equals(was)) {
-                return book; // changed elsewhere since; it stays on the list
-            }
-            String id = to.equals(ref.label()) ? was.id() : BookEdits.newId(book, RecordKind.SAMPLES, to);
-            return BookEdits.move(book, ref.label(), was.id(), to, new Sample(id, is.student(), is.date(), is.subjects(),
-                    is.title(), is.kind(), is.idea(), is.files(), is.chosen()));
-        });
+        return Answer.done(saved == 0 ? "Nothing was said about any piece, so nothing was changed."
+                : saved == 1 ? "Saved: one piece." : "Saved: " + saved + " pieces.", "/unsettled");
     }
 }

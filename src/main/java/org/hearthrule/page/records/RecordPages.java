@@ -54,7 +54,7 @@ public final class RecordPages<T extends YearRecord> implements Feature {
      * One record as a list sets it.
      *
      * @param address of its form
-     * @param scan    path of its scan within the book, or null
+     * @param scan    path of its scan within the book, or null when it has none or its file is gone
      * @param pictures paths of its photos and scans
      * @param papers  paths of files of which there is no picture, such as a PDF
      * @param gone    paths under which there is no file
@@ -128,8 +128,13 @@ public final class RecordPages<T extends YearRecord> implements Feature {
             Optional<Attachments.Opened> opened = attachments.open(path);
             (opened.isEmpty() ? gone : opened.get().kind().hasPreview() ? pictures : papers).add(path);
         }
+        String scan = kind.scan(record);
+        if (scan != null && attachments.open(scan).isEmpty()) {
+            gone.add(scan);
+            scan = null;
+        }
         return new Row(kind.path() + '/' + listed.label() + '/' + record.id(), kind.title(record, offered),
-                offered.childNames(kind.students(record)), kind.words(record, offered), kind.scan(record), pictures, papers, gone);
+                offered.childNames(kind.students(record)), kind.words(record, offered), scan, pictures, papers, gone);
     }
 
     private Answer blank(Call call) throws Exception {

@@ -35,7 +35,8 @@ final class TestForm extends RecordForm<TestTaken> {
 
     @Override
     String about() {
-        return "Tests the law asks for, and free placement tests. Note who gave it and what the report says.";
+        return "Tests the law asks for, and free placement tests. Note who gave it and what the report says. "
+                + "A scan of the result can lie beside it.";
     }
 
     @Override
@@ -51,6 +52,7 @@ final class TestForm extends RecordForm<TestTaken> {
         fields.add(form.field("consent", "Who agreed to it beforehand"));
         fields.add(form.field("scores", "Scores").type("area")
                 .hint("A line for each: what was tested, the measure, the figure. For example: reading percentile 41"));
+        fields.add(form.field("scan", "A scan or photo of the result").type("file"));
         return fields;
     }
 
@@ -60,7 +62,8 @@ final class TestForm extends RecordForm<TestTaken> {
                 .fill("name", test.name()).fill("edition", test.edition()).fill("givenBy", test.givenBy())
                 .fill("place", test.place()).fill("consent", test.consent())
                 .fill("scores", test.scores().stream().map(s -> s.area() + ' ' + s.measure() + ' ' + s.value().toPlainString())
-                        .collect(Collectors.joining("\n")));
+                        .collect(Collectors.joining("\n")))
+                .fill("copy", test.file());
     }
 
     @Override
@@ -68,7 +71,8 @@ final class TestForm extends RecordForm<TestTaken> {
         String method = kindOf(form, "method", offered.testMethods(), "Choose what kind of test it was, or name another.");
         return new TestTaken(id, form.mustOneOf("student", offered.childIds(), "Choose who took it."),
                 form.mustDay("date", "Enter the day of the test."), method, form.text("name"), form.text("edition"),
-                personOf(form, "givenBy", offered), form.text("place"), form.text("consent"), scores(form));
+                personOf(form, "givenBy", offered), form.text("place"), form.text("consent"), scores(form),
+                form.text("copy"));
     }
 
     private static List<Score> scores(Form form) {
@@ -108,5 +112,10 @@ final class TestForm extends RecordForm<TestTaken> {
                     .collect(Collectors.joining("; ")) + '.');
         }
         return words;
+    }
+
+    @Override
+    String scan(TestTaken test) {
+        return test.file();
     }
 }

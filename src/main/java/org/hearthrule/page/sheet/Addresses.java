@@ -36,11 +36,19 @@ public record Addresses(LocalDate on) {
         if (to instanceof Reference.WaysBeside ways) {
             return "/law/" + ways.code() + "/ways" + (on == null ? "" : "?on=" + on);
         }
+        if (to instanceof Reference.File file) {
+            return ofFile(file.path());
+        }
         if (to instanceof Reference.Rule rule) {
             String[] parts = rule.id().split("/");
             return law(parts[0], parts[1], '#' + parts[2]);
         }
         return to instanceof Reference.Mistake mistake ? mistake(mistake.id()) : null;
+    }
+
+    /** @return the address of a photo or scan of the book; slashes may stand in it as they are */
+    public static String ofFile(String path) {
+        return "/attachment?path=" + URLEncoder.encode(path, StandardCharsets.UTF_8).replace("%2F", "/");
     }
 
     private static String mistake(String id) {

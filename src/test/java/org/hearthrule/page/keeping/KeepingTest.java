@@ -1,6 +1,7 @@
 package org.hearthrule.page.keeping;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hearthrule.page.Visit.first;
 
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -11,35 +12,11 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import org.hearthrule.page.DemoVisit;
 import org.hearthrule.page.Visit;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class KeepingTest {
-
-    @TempDir
-    private Path folder;
-    private Visit visit;
-
-    @BeforeEach
-    void open() {
-        visit = Visit.demo(folder);
-    }
-
-    @AfterEach
-    void close() {
-        visit.close();
-    }
-
-    private static String first(String pattern, String text) {
-        Matcher found = Pattern.compile(pattern).matcher(text);
-        assertThat(found.find()).as(pattern).isTrue();
-        return found.group(1);
-    }
+class KeepingTest extends DemoVisit {
 
     private void noteAPaper(String kind) {
         assertThat(visit.post("/health/new", "student", "ansel", "kind-other", kind, "date", "2026-05-11").status()).isEqualTo(303);

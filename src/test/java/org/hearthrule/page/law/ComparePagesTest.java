@@ -9,30 +9,13 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.hearthrule.page.Accessible;
-import org.hearthrule.page.Visit;
+import org.hearthrule.page.SharedVisit;
 import org.hearthrule.page.Visit.Reply;
 import org.hearthrule.records.Hash;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The demo book: Wren Kestler, taught in Pennsylvania since August 19, 2024. */
-class ComparePagesTest {
-
-    @TempDir
-    static Path folder;
-    private static Visit visit;
-
-    @BeforeAll
-    static void open() throws Exception {
-        visit = Visit.demo(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        visit.close();
-    }
+class ComparePagesTest extends SharedVisit {
 
     @Test
     void asksForTheTwoFirst() throws Exception {
@@ -82,7 +65,7 @@ class ComparePagesTest {
         assertThat(visit.server().house().desk().book().placements()).noneMatch(one -> one.jurisdiction().equals("us-vt"));
     }
 
-    private static Map<Path, Hash> hashes() throws IOException {
+    private Map<Path, Hash> hashes() throws IOException {
         Map<Path, Hash> hashes = new TreeMap<>();
         try (Stream<Path> files = Files.walk(visit.book())) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
@@ -101,7 +84,7 @@ class ComparePagesTest {
         assertThat(complaint("here=us-zz&there=us-vt")).contains("Choose one of those offered");
     }
 
-    private static String complaint(String query) throws Exception {
+    private String complaint(String query) throws Exception {
         Reply page = visit.get("/compare?" + query);
         assertThat(page.status()).isEqualTo(422);
         assertThat(page.body()).doesNotContain("<table").contains("aria-invalid=\"true\"");

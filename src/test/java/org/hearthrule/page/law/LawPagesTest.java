@@ -12,35 +12,20 @@ import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.page.Accessible;
+import org.hearthrule.page.SharedVisit;
 import org.hearthrule.page.Visit;
 import org.hearthrule.page.Visit.Reply;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Student;
 import org.hearthrule.terms.Wording;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class LawPagesTest {
+class LawPagesTest extends SharedVisit {
 
     private static final String MISTAKE = "/law/us-pa/mistake/home-education-program/affidavit";
-
-    @TempDir
-    static Path folder;
-    private static Visit visit;
-
-    @BeforeAll
-    static void open() throws Exception {
-        visit = Visit.demo(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        visit.close();
-    }
 
     /** A rule that no page shows can be neither read nor corrected by those it concerns. */
     @Test

@@ -1,6 +1,7 @@
 package org.hearthrule.page.log;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hearthrule.page.Visit.first;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,42 +10,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hearthrule.page.DemoVisit;
 import org.hearthrule.page.Visit;
 import org.hearthrule.page.frame.Minutes;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class LogTest {
-
-    @TempDir
-    private Path folder;
-    private Visit visit;
-
-    @BeforeEach
-    void open() {
-        visit = Visit.demo(folder);
-    }
-
-    @AfterEach
-    void close() {
-        visit.close();
-    }
-
-    private String year() throws IOException {
-        return Files.readString(visit.book().resolve("2025-26.json"));
-    }
-
-    private static String first(String pattern, String text) {
-        Matcher found = Pattern.compile(pattern).matcher(text);
-        assertThat(found.find()).as(pattern).isTrue();
-        return found.group(1);
-    }
+class LogTest extends DemoVisit {
 
     @Test
     void aDayIsLoggedWithTheTimeItWasWritten() throws IOException {

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import org.hearthrule.checklist.Readiness;
 import org.hearthrule.checklist.ReadinessCheck;
 import org.hearthrule.page.Accessible;
+import org.hearthrule.page.SharedVisit;
 import org.hearthrule.page.Visit;
 import org.hearthrule.pictures.Photos;
 import org.hearthrule.page.Visit.Reply;
@@ -16,28 +17,12 @@ import org.hearthrule.page.frame.Desk;
 import org.hearthrule.records.Student;
 import org.hearthrule.records.YearRecords.Sample;
 import org.hearthrule.terms.Wording;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class ReadinessPagesTest {
+class ReadinessPagesTest extends SharedVisit {
 
-    @TempDir
-    static Path folder;
-    private static Visit visit;
-
-    @BeforeAll
-    static void open() throws Exception {
-        visit = Visit.demo(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        visit.close();
-    }
-
-    private static Readiness ready(String child) throws Exception {
+    private Readiness ready(String child) throws Exception {
         Desk desk = visit.server().house().desk();
         return ReadinessCheck.of(desk.checklist(), desk.book(), desk.book().student(child).orElseThrow(), Wording.english());
     }
@@ -104,17 +89,37 @@ class ReadinessPagesTest {
     @Test
     void showsAPictureOnlyWhereThereIsOne() throws Exception {
         Sample sample = ready("ansel").subjects().stream().flatMap(row -> row.samples().stream().flatMap(List::stream))
-                .filter(one -> !one.files().isEmpty()).filter(one -> !Files.exists(visit.book().resolve(one.files().get(0))))
-                .findFirst().orElseThrow();
+                .filter(one -> !one.files().isEmpty()).findFirst().orElseThrow();
         String address = "/preview?path=" + Visit.encode(sample.files().get(0));
         String picture = "<img src=\"" + address + "\" alt=\"Picture of “" + sample.title() + "”\"";
-        assertThat(visit.get("/readiness?child=ansel").body()).contains("<img").doesNotContain(picture);
         Path file = visit.book().resolve(sample.files().get(0));
-        Files.createDirectories(file.getParent());
-        Files.write(file, Photos.plain(1));
+        byte[] drawing = Files.readAllBytes(file);
+        Files.delete(file);
+        assertThat(visit.get("/readiness?child=ansel").body()).contains("<img").doesNotContain(picture);
+        Files.write(file, drawing);
 
         assertThat(visit.get("/readiness?child=ansel").body()).contains(picture);
         assertThat(visit.get(address).header("Content-Type")).isEqualTo("image/jpeg");
+    }
+
+    /** Whoever evaluates asks to see the result; where it is named, it is one step away. */
+    @Test
+    void leadsToTheScanOfATestWhereItIsNamed(@TempDir Path own) throws Exception {
+        try (Visit one = Visit.demo(own)) {
+            String print = Visit.first("name=\"print\" value=\"([^\"]+)\"", one.get("/tests/2025-26/test-1").body());
+            one.upload("/tests/2025-26/test-1", List.of(new Visit.FilePart("scan", "result.jpg", Photos.plain(1))), "print", print,
+                    "student", "marit", "date", "2026-04-14", "method", "standardized-test", "name", "TerraNova", "givenBy", "pascoe",
+                    "scores", "reading percentile 88\nmathematics percentile 69");
+            String file = one.server().house().desk().book().years().get("2025-26").tests().get(0).file();
+            String html = one.get("/readiness?child=marit").body();
+            String link = "<a href=\"/attachment?path=" + file + "\">The scan of TerraNova, April 14, 2026</a>";
+
+            assertThat(html.substring(html.indexOf("id=\"portfolio\""), html.indexOf("id=\"tests\""))).contains(link);
+            assertThat(html.substring(html.indexOf("id=\"tests\""))).contains(link);
+            Files.delete(one.book().resolve(file));
+            assertThat(one.get("/readiness?child=marit").text()).contains(file).doesNotContain(link)
+                    .contains("The scan of TerraNova, April 14, 2026 is not in the book's folder");
+        }
     }
 
     @Test

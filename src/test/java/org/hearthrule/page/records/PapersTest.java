@@ -1,45 +1,22 @@
 package org.hearthrule.page.records;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hearthrule.page.Visit.first;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hearthrule.page.DemoVisit;
 import org.hearthrule.page.Visit;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.hearthrule.pictures.Photos;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
-class PapersTest {
-
-    @TempDir
-    private Path folder;
-    private Visit visit;
-
-    @BeforeEach
-    void open() {
-        visit = Visit.demo(folder);
-    }
-
-    @AfterEach
-    void close() {
-        visit.close();
-    }
-
-    private String year() throws IOException {
-        return Files.readString(visit.book().resolve("2025-26.json"));
-    }
-
-    private static String first(String pattern, String text) {
-        Matcher found = Pattern.compile(pattern).matcher(text);
-        assertThat(found.find()).as(pattern).isTrue();
-        return found.group(1);
-    }
+class PapersTest extends DemoVisit {
 
     /** The entry of the checklist that has a title. */
     private String entry(String title) {
@@ -174,6 +151,55 @@ class PapersTest {
         assertThat(year()).contains("\"method\": \"long-talk\"").contains("\"by\": \"a neighbor\"").contains("At the kitchen table.");
     }
 
+    /** A result that lies beside its record is found again, shown, and not lost when something else is mended. */
+    @ParameterizedTest
+    @CsvSource({"/tests, standardized-test, place, the church hall", "/evaluations, portfolio-evaluation, outcome, appropriate",
+            "/health, dental-examination, kind-other, Eye check"})
+    void aScanIsKeptBesideItsRecord(String path, String kind, String field, String value) throws IOException {
+        byte[] photo = Photos.plain(1);
+        assertThat(visit.get(path + "/new").body()).contains("name=\"scan\" type=\"file\"");
+        visit.upload(path + "/new", List.of(new Visit.FilePart("scan", "IMG_0007.jpg", photo)), "student", "wren", "date", "2026-05-02",
+                "method", kind, "kind", kind);
+        String written = first("(?s)(\\{\"id\": \"[^\"]+\", \"student\": \"wren\"[^}]*\"file\": \"[^\"]+\")", year());
+        String file = first("\"file\": \"([^\"]+)\"", written);
+        assertThat(written).contains("2026-05-02");
+        assertThat(file).matches("work/2026-05/2026-05-20-scan-[0-9a-f]+\\.jpg");
+        String link = "<a href=\"/attachment?path=" + file + '"';
+        String address = first("href=\"(" + path + "/2025-26/[^\"]+)\">[^<]*</a></h2>(?:(?!</li>)[\\s\\S])*>The scan<", visit.get(path).body());
+
+        mend(address, field, value);
+
+        assertThat(visit.get(path).body()).contains(link + ">The scan</a>");
+        assertThat(visit.get(address).body()).contains("There is a scan: " + link).contains(value.split(" ")[0]);
+        assertThat(visit.get("/attachment?path=" + file).whole().body()).isEqualTo(photo);
+        assertThat(visit.get("/unsettled").text()).doesNotContain(file);
+    }
+
+    @Test
+    void aScanThatIsNoPictureIsRefusedWithItsRecord() throws IOException {
+        String before = year();
+
+        Visit.Reply reply = visit.upload("/tests/new", List.of(new Visit.FilePart("scan", "result.txt", "54".getBytes())),
+                "student", "wren", "date", "2026-05-02", "method", "standardized-test");
+
+        assertThat(reply.status()).isEqualTo(422);
+        assertThat(reply.text()).contains("plain text");
+        assertThat(year()).isEqualTo(before);
+    }
+
+    /** A link that leads to nothing is a riddle; a sentence says which file to look for. */
+    @Test
+    void aScanWhoseFileIsGoneIsTold() throws IOException {
+        visit.upload("/tests/new", List.of(new Visit.FilePart("scan", "result.jpg", Photos.plain(1))), "student", "wren",
+                "date", "2026-05-02", "method", "standardized-test", "name", "Harbour Test");
+        String file = first("\"file\": \"(work/[^\"]+)\"", year());
+        Files.delete(visit.book().resolve(file));
+
+        assertThat(visit.get("/tests?words=harbour").text()).contains("Its file " + file + " is not in the book")
+                .doesNotContain("The scan");
+        assertThat(visit.get("/unsettled").text()).contains(file);
+    }
+
     /** Sends a form as it stands, with one field changed, as a browser does. */
     private void mend(String address, String name, String value) {
         String page = visit.get(address).body();
@@ -191,7 +217,12 @@ class PapersTest {
             Matcher chosen = Pattern.compile("<option value=\"([^\"]*)\" selected").matcher(selects.group());
             sent.addAll(List.of(selects.group(1), chosen.find() ? chosen.group(1) : ""));
         }
-        sent.addAll(List.of("print", first("name=\"print\" value=\"([^\"]+)\"", form)));
+        Matcher hidden = Pattern.compile("<input type=\"hidden\" name=\"([^\"]+)\" value=\"([^\"]*)\"").matcher(form);
+        while (hidden.find()) {
+            if (!hidden.group(1).equals("token")) {
+                sent.addAll(List.of(hidden.group(1), hidden.group(2)));
+            }
+        }
         assertThat(visit.post(address, sent.toArray(String[]::new)).status()).isEqualTo(303);
     }
 }

@@ -1,50 +1,24 @@
 package org.hearthrule.page.records;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hearthrule.page.Visit.first;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import org.hearthrule.page.DemoVisit;
 import org.hearthrule.page.Visit;
 import org.hearthrule.pictures.Photos;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class WorkTest {
+class WorkTest extends DemoVisit {
 
     private static final byte[] HEIC = "\0\0\0\030ftypheic\0\0\0\0mif1heic".getBytes(StandardCharsets.ISO_8859_1);
-
-    @TempDir
-    private Path folder;
-    private Visit visit;
-
-    @BeforeEach
-    void open() {
-        visit = Visit.demo(folder);
-    }
-
-    @AfterEach
-    void close() {
-        visit.close();
-    }
-
-    private String year() throws IOException {
-        return Files.readString(visit.book().resolve("2025-26.json"));
-    }
-
-    private static String first(String pattern, String text) {
-        Matcher found = Pattern.compile(pattern).matcher(text);
-        assertThat(found.find()).as(pattern).isTrue();
-        return found.group(1);
-    }
 
     private Visit.Reply upload(Visit.FilePart... files) {
         return visit.upload("/work/photos", List.of(files), "student", "wren");
@@ -52,6 +26,19 @@ class WorkTest {
 
     private static Visit.FilePart file(String name, byte[] content) {
         return new Visit.FilePart("files", name, content);
+    }
+
+    /** Says something about one piece of a page that is open. */
+    private Visit.Reply settle(String page, String ref, String... fieldsAndValues) {
+        return visit.post("/unsettled", said(page, ref, fieldsAndValues));
+    }
+
+    private static String[] said(String page, String ref, String... fieldsAndValues) {
+        List<String> sent = new ArrayList<>(List.of("piece", ref, "print:" + ref, first("name=\"print:" + ref + "\" value=\"([^\"]+)\"", page)));
+        for (int i = 0; i < fieldsAndValues.length; i += 2) {
+            sent.addAll(List.of(fieldsAndValues[i] + ':' + ref, fieldsAndValues[i + 1]));
+        }
+        return sent.toArray(String[]::new);
     }
 
     /** A day taken over without asking would be said by the camera, not by the parent. */
@@ -65,7 +52,7 @@ class WorkTest {
         String ref = first("name=\"offer:([^\"]+)\"", page);
         String file = first("/preview\\?size=small&amp;path=([^\"]+)\"", page);
 
-        Visit.Reply saved = visit.post("/unsettled", "offer:" + ref, "2026-05-14", "subject:" + ref, "drawing", "title:" + ref, "Grebe at the ramp");
+        Visit.Reply saved = settle(page, ref, "offer", "2026-05-14", "subject", "drawing", "title", "Grebe at the ramp");
         assertThat(saved.status()).as(saved.body()).isEqualTo(303);
 
         assertThat(visit.get("/unsettled").body()).doesNotContain("grebe.jpg").doesNotContain("Grebe at the ramp");
@@ -81,8 +68,8 @@ class WorkTest {
         String page = visit.get("/unsettled").body();
         String ref = first("name=\"date:(2025-26/[^\"]+)\"", page);
 
-        assertThat(visit.post("/unsettled", "date:" + ref, "2026-13-01").status()).isEqualTo(422);
-        assertThat(visit.post("/unsettled", "date:" + ref, "2026-04-01", "subject:" + ref, "drawing").status()).isEqualTo(303);
+        assertThat(settle(page, ref, "date", "2026-13-01").status()).isEqualTo(422);
+        assertThat(settle(page, ref, "date", "2026-04-01", "subject", "drawing").status()).isEqualTo(303);
 
         assertThat(visit.get("/unsettled").body()).doesNotContain("date:" + ref + "\"");
     }
@@ -203,14 +190,20 @@ class WorkTest {
     /** A picture that does not come is a riddle; a sentence says which file to look for. */
     @Test
     void aPieceWhoseFileIsNotThereSaysSoAndAPaperIsNoPicture() throws IOException {
-        Files.createDirectories(visit.book().resolve("papers"));
-        Files.writeString(visit.book().resolve("papers").resolve("first-aid-card.pdf"), "%PDF-1.4\n%%EOF\n");
+        Files.delete(visit.book().resolve("photos/2024-09-05-heron.jpg"));
 
-        assertThat(visit.get("/work?words=otter%20slide").body()).contains("photos/2025-08-19-slide.jpg is not in the book");
+        assertThat(visit.get("/work?words=heron").body()).contains("photos/2024-09-05-heron.jpg is not in the book");
+        assertThat(visit.get("/unsettled").text()).contains("Files that are not there").contains("photos/2024-09-05-heron.jpg");
         String card = visit.get("/work?words=first-aid%20course").body();
         assertThat(card).contains("/attachment?path=papers/first-aid-card.pdf").doesNotContain("/preview?size=small&amp;path=papers");
         assertThat(visit.get("/attachment?path=papers/first-aid-card.pdf").header("Content-Disposition")).startsWith("attachment");
         assertThat(visit.get("/work?words=meteors").body()).contains("/preview?size=small&amp;path=photos/2025-08-13-meteors.jpg");
+    }
+
+    /** The demo is the first thing a parent sees: it must not look broken. */
+    @Test
+    void theDemoFamilyMissesNoFile() {
+        assertThat(visit.get("/unsettled").text()).doesNotContain("Files that are not there").doesNotContain("Files that no record names");
     }
 
     @Test
@@ -252,12 +245,55 @@ class WorkTest {
         assertThat(year()).contains("The otter slide");
     }
 
+    /** What was not saved must not be told as saved, and what was typed for it not be lost. */
+    @Test
+    void aPieceChangedMeanwhileIsLeftAndToldAndTheOthersAreSaved() throws IOException {
+        upload(file("one.jpg", Photos.plain(2)), file("two.jpg", Photos.plain(3)), file("three.jpg", Photos.plain(4)));
+        String page = visit.get("/unsettled").body();
+        String one = first("/work/(2025-26/[^\"]+)\">one.jpg", page);
+        String two = first("/work/(2025-26/[^\"]+)\">two.jpg", page);
+        String three = first("/work/(2025-26/[^\"]+)\">three.jpg", page);
+        visit.post("/work/" + two, "print", first("name=\"print\" value=\"([^\"]+)\"", visit.get("/work/" + two).body()),
+                "title", "The net loft", "student", "wren");
+        visit.post("/work/" + three + "/delete");
+        List<String> sent = new ArrayList<>(List.of(said(page, one, "date", "2026-04-01", "subject", "drawing")));
+        sent.addAll(List.of(said(page, two, "date", "2026-04-02", "title", "The boat shed")));
+        sent.addAll(List.of(said(page, three, "idea", "how a knot holds")));
+
+        Visit.Reply reply = visit.post("/unsettled", sent.toArray(String[]::new));
+
+        assertThat(reply.text()).contains("2 pieces were left as they are")
+                .contains("The net loft: It was changed elsewhere after you opened this page. You said: April 2, 2026; The boat shed.")
+                .contains("A piece: It was taken out of the book").contains("how a knot holds").contains("The other one is saved.");
+        assertThat(year()).contains("\"student\": \"wren\", \"title\": \"The net loft\"").doesNotContain("The boat shed")
+                .doesNotContain("how a knot holds").contains("\"date\": \"2026-04-01\", \"subjects\": [\"drawing\"], \"title\": \"one.jpg\"");
+        assertThat(reply.body()).contains("value=\"The boat shed\"").contains("value=\"2026-04-02\"")
+                .doesNotContain("name=\"piece\" value=\"" + one).doesNotContain("name=\"piece\" value=\"" + three);
+        assertThat(settle(reply.body(), two, "date", "2026-04-02", "title", "The boat shed").status()).isEqualTo(303);
+        assertThat(year()).contains("The boat shed").doesNotContain("The net loft");
+    }
+
+    @Test
+    void whenEveryPieceWasChangedMeanwhileNothingIsSaved() throws IOException {
+        upload(file("one.jpg", Photos.plain(2)));
+        String page = visit.get("/unsettled").body();
+        String one = first("/work/(2025-26/[^\"]+)\">one.jpg", page);
+        settle(page, one, "title", "The net loft");
+        String before = year();
+
+        Visit.Reply second = settle(page, one, "title", "The boat shed");
+
+        assertThat(second.status()).isEqualTo(422);
+        assertThat(second.text()).contains("One piece was left as it is").doesNotContain("saved.");
+        assertThat(year()).isEqualTo(before);
+    }
+
     @Test
     void anIdeaIsSettledToo() throws IOException {
         upload(file("scan.jpg", Photos.plain(8)));
-        String ref = first("name=\"date:(2025-26/[^\"]+)\"", visit.get("/unsettled").body());
+        String page = visit.get("/unsettled").body();
 
-        visit.post("/unsettled", "idea:" + ref, "how a knot holds");
+        settle(page, first("name=\"date:(2025-26/[^\"]+)\"", page), "idea", "how a knot holds");
 
         assertThat(year()).contains("how a knot holds");
     }
