@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.FolderLock;
 import org.hearthrule.records.Hash;
+import org.hearthrule.records.RecordFiles;
 import org.hearthrule.records.SafeFiles;
 
 /**
@@ -92,7 +93,7 @@ public final class Attachments {
     /** @return paths of files stored under our names that no record names, sorted; files put there by hand are not looked at */
     public List<String> unreferenced(Book book) throws IOException {
         // on some drives names differ by more than their capitals only
-        Set<String> named = NamedFiles.of(book).stream().map(path -> path.toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
+        Set<String> named = RecordFiles.of(book).stream().map(path -> path.toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
         List<String> found = new ArrayList<>();
         StoredBefore.walk(folder, (bytes, file) -> {
             String path = InsideBook.path(folder, file);
@@ -106,7 +107,7 @@ public final class Attachments {
 
     /** @return paths that records name and under which there is no file in the book, sorted */
     public List<String> missing(Book book) {
-        return NamedFiles.of(book).stream().filter(path -> InsideBook.file(folder, path).isEmpty()).toList();
+        return RecordFiles.of(book).stream().filter(path -> InsideBook.file(folder, path).isEmpty()).toList();
     }
 
     /**

@@ -105,7 +105,7 @@ public record ChildOut(Student child, Book without, Map<RecordKind, List<YearRec
 
     /** @return paths of the files of records that go; the files themselves stay where they are */
     public List<String> files() {
-        return gone.values().stream().flatMap(List::stream).flatMap(record -> RecordChildren.files(record).stream())
+        return gone.values().stream().flatMap(List::stream).flatMap(record -> RecordFiles.of(record).stream())
                 .distinct().toList();
     }
 }

@@ -54,14 +54,4 @@ public final class RecordChildren {
         }
         return record;
     }
-
-    /** @return paths of the files that belong to a record */
-    public static List<String> files(YearRecord record) {
-        if (record instanceof YearRecords.Sample sample) {
-            return sample.files();
-        }
-        String file = record instanceof YearRecords.Filing filing ? filing.copy()
-                : record instanceof YearRecords.KeptDocument document ? document.file() : null;
-        return file == null ? List.of() : List.of(file);
-    }
 }

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.hearthrule.input.Problems;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookReader;
+import org.hearthrule.records.RecordFiles;
 import org.junit.jupiter.api.Test;
 
 class DemoDrawingsTest {
@@ -38,7 +39,7 @@ class DemoDrawingsTest {
     void everyFileThatTheRecordsNameIsThere() throws IOException {
         Book book = BookReader.read(BOOK, new Problems()).orElseThrow();
 
-        assertThat(NamedFiles.of(book)).hasSizeGreaterThan(15);
+        assertThat(RecordFiles.of(book)).hasSizeGreaterThan(15);
         assertThat(new Attachments(BOOK, Clock.systemUTC()).missing(book)).isEmpty();
     }
 
@@ -48,7 +49,7 @@ class DemoDrawingsTest {
         try (Stream<Path> papers = Files.list(BOOK.resolve("papers"))) {
             assertThat(papers.map(file -> file.getFileName().toString())).containsExactlyInAnyOrderElementsOf(DemoPapers.all().keySet());
         }
-        Set<String> named = NamedFiles.of(BookReader.read(BOOK, new Problems()).orElseThrow());
+        Set<String> named = RecordFiles.of(BookReader.read(BOOK, new Problems()).orElseThrow());
         for (Map.Entry<String, byte[]> paper : DemoPapers.all().entrySet()) {
             assertThat(named).contains("papers/" + paper.getKey());
             assertThat(BOOK.resolve("papers").resolve(paper.getKey())).hasBinaryContent(paper.getValue());

@@ -34,11 +34,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 class IntakeTest {
 
     @TempDir
+    private Path above;
     private Path folder;
     private Intake intake;
 
     @BeforeEach
-    void intoABook() {
+    void intoABook() throws IOException {
+        folder = Files.createDirectory(above.resolve("book"));
         intake = new Intake(folder, Samples.CLOCK);
     }
 
@@ -131,7 +133,7 @@ class IntakeTest {
     @ValueSource(strings = {"../../../etc/passwd", "..\\..\\family.json", "/etc/cron.d/x", "C:\\Windows\\x.jpg", "C:x.jpg",
         "x\0.jpg", "family.json", ".page/x.jpg", "....//x.jpg", "%2e%2e%2fx.jpg", "a\nb.jpg", "NUL", "x.jpg:stream", "~/x.jpg", ""})
     void nameAtHomeIsNeverAPath(String name) throws IOException {
-        Path outside = folder.getParent();
+        Path outside = above;
         List<Path> before;
         try (Stream<Path> found = Files.list(outside)) {
             before = found.sorted().toList();

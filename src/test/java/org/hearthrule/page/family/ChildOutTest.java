@@ -62,7 +62,7 @@ class ChildOutTest {
                 "Health papers: 7", "Answers to what the law asks: 1", "What stays", "Entries in the log: 162",
                 "Books: 12",
                 "Papers you sent: 3", "Papers you keep: 4", "Days that something happened on: 1",
-                "19 photos and scans");
+                "3 photos and scans");
         assertThat(visit.get("/family/child?id=wren").body()).contains(ADDRESS + "?id=wren");
         assertThat(files()).isEqualTo(before);
     }

@@ -1,18 +1,19 @@
-package org.hearthrule.pictures;
+package org.hearthrule.records;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.reflect.RecordComponent;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.hearthrule.records.YearRecords;
+import org.hearthrule.input.Problems;
 import org.junit.jupiter.api.Test;
 
-class NamedFilesTest {
+class RecordFilesTest {
 
     @Test
     void everyFileThatARecordNamesIsNamed() {
-        var book = Books.read("\"samples\": [{\"student\": \"ada\", \"title\": \"Kite\", \"files\": [\"work/a.jpg\", \"b.pdf\"]}],"
+        Book book = read("\"samples\": [{\"student\": \"ada\", \"title\": \"Kite\", \"files\": [\"work/a.jpg\", \"b.pdf\"]}],"
                 + " \"filings\": [{\"paper\": \"notice-of-intent\", \"sent\": \"2025-08-01\", \"copy\": \"work/c.pdf\"},"
                 + " {\"paper\": \"notice-of-intent\", \"sent\": \"2025-08-02\"}],"
                 + " \"documents\": [{\"kind\": \"birth-certificate\", \"date\": \"2025-08-01\", \"file\": \"work/d.jpg\"}],"
@@ -21,7 +22,7 @@ class NamedFilesTest {
                 + " \"evaluations\": [{\"student\": \"ada\", \"date\": \"2026-05-01\", \"method\": \"narrative\", \"file\": \"work/f.pdf\"}],"
                 + " \"health\": [{\"student\": \"ada\", \"kind\": \"immunization-record\", \"date\": \"2025-08-01\", \"file\": \"g.png\"}]");
 
-        assertThat(NamedFiles.of(book)).containsExactly("b.pdf", "g.png", "work/a.jpg", "work/c.pdf", "work/d.jpg",
+        assertThat(RecordFiles.of(book)).containsExactly("b.pdf", "g.png", "work/a.jpg", "work/c.pdf", "work/d.jpg",
                 "work/e.pdf", "work/f.pdf");
     }
 
@@ -41,5 +42,13 @@ class NamedFilesTest {
 
         assertThat(found).containsExactly("Evaluation.file", "Filing.copy", "HealthPaper.file", "KeptDocument.file",
                 "Sample.files", "TestTaken.file");
+    }
+
+    private static Book read(String lists) {
+        Problems problems = new Problems();
+        return BookReader.read(Map.of("family.json",
+                "{\"hearthrule\": 1, \"students\": [{\"id\": \"ada\", \"name\": \"Ada Rowe\"}]}",
+                "2025-26.json", "{\"hearthrule\": 1, \"year\": \"2025-26\", " + lists + "}"), problems)
+                .orElseThrow(() -> new AssertionError(problems.all().toString()));
     }
 }
