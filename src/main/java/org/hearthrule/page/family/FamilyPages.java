@@ -25,7 +25,8 @@ import org.hearthrule.terms.Wording;
 public final class FamilyPages implements Feature {
 
     private static final List<Feature> FORMS = List.of(new ChildPages(), new ChildOutPages(), new PersonPages(),
-            new PlacePages(), new MovePages(), new EndPages(), new EventPages(), new GradePages());
+            new PlacePages(), new MovePages(), new EndPages(), new EventPages(), new GradePages(),
+            new ChoicePages());
 
     @Override
     public void addTo(Routes routes) {
@@ -66,7 +67,7 @@ public final class FamilyPages implements Feature {
         List<PersonView> persons = house.book().persons().stream()
                 .map(one -> new PersonView(one.id(), one.name(), PersonPages.words(one))).toList();
         return Answer.page("family/family.jte", "Family", Part.FAMILY, Map.of("children", children, "persons", persons, "events",
-                EventPages.views(house), "facts", facts(call), "choices", GradePages.choices(house)));
+                EventPages.views(house), "facts", facts(call), "asked", ChoicePages.views(call), "choices", ChoicePages.made(call)));
     }
 
     private static ChildView child(Household house, Student child) throws BadInputException {

@@ -1,7 +1,6 @@
 package org.hearthrule.page.family;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,9 +21,8 @@ import org.hearthrule.records.Book;
 import org.hearthrule.records.BookEdits;
 import org.hearthrule.records.Student;
 import org.hearthrule.records.YearLabel;
-import org.hearthrule.records.YearRecords;
 
-/** {@code /family/grades}: the grade of each child in each school year; and answers and choices taken back. */
+/** {@code /family/grades}: the grade of each child in each school year; and answers taken back. */
 public final class GradePages implements Feature {
 
     @Override
@@ -32,23 +30,6 @@ public final class GradePages implements Feature {
         routes.get("/family/grades", call -> form(call, filled(call), 200, List.of()));
         routes.post("/family/grades", GradePages::save);
         routes.post("/family/unsaid", GradePages::unsaid);
-        routes.post("/family/unchosen", GradePages::unchosen);
-    }
-
-    /** A choice made for a year, in words, and its print. */
-    public record ChoiceView(String year, String choice, String student, String words, String print) { }
-
-    static List<ChoiceView> choices(Household house) {
-        List<ChoiceView> all = new ArrayList<>();
-        house.book().years().forEach((year, records) -> {
-            for (YearRecords.ChoiceMade one : records.choices()) {
-                String who = one.student() == null ? "" : house.names(List.of(one.student())) + ", ";
-                all.add(new ChoiceView(year, one.choice(), one.student() == null ? "" : one.student(), year + ": " + who
-                        + one.choice().replace('-', ' ') + ": " + HeldAnswers.words(one), Print.of(one)));
-            }
-        });
-        all.sort(Comparator.comparing(ChoiceView::year).reversed());
-        return all;
     }
 
     /** @return the years of the book and the one that is now, the latest first */
@@ -141,23 +122,5 @@ public final class GradePages implements Feature {
         call.desk().edit("Your answer taken back", book -> BookEdits.withFacts(book,
                 book.facts().stream().filter(one -> !HeldAnswers.answers(one, fact, about)).toList()));
         return Answer.done("It is not said any more.", "/family");
-    }
-
-    private static Answer unchosen(Call call) throws Exception {
-        Form form = call.form();
-        String year = form.raw("year");
-        String student = form.is("student") ? form.raw("student") : null;
-        Optional<YearRecords.ChoiceMade> held =
-                HeldAnswers.choice(call.desk().book(), year, form.raw("choice"), student);
-        if (held.isEmpty()) {
-            return new Answer.Nothing();
-        }
-        if (!Print.ofHeld(held).equals(form.raw("print"))) {
-            return Answer.done("Not taken out: the choice was changed elsewhere. It stands here as it is now.",
-                    "/family");
-        }
-        call.desk().edit("Your choice taken back", book -> BookEdits.inYear(book, year, one ->
-                BookEdits.unchosen(one, form.raw("choice"), student)));
-        return Answer.done("The choice is taken out.", "/family");
     }
 }

@@ -18,13 +18,11 @@ import org.hearthrule.records.AnsweredDoubt;
 import org.hearthrule.records.AnsweredFact;
 import org.hearthrule.records.BookEdits;
 import org.hearthrule.records.BookEvent;
-import org.hearthrule.records.YearLabel;
-import org.hearthrule.records.YearRecords;
 import org.hearthrule.terms.EventKind;
 import org.hearthrule.terms.Prose;
 
 /**
- * Answers to what the checklist asks: a fact, the day of an event, what somebody said about a doubt, a choice. Each is
+ * Answers to what the checklist asks: a fact, the day of an event, what somebody said about a doubt. Each is
  * one change of the book, made only with what the parent said. Where an answer takes the place of another, the form
  * carries the print of that one; nothing while there is none.
  */
@@ -37,7 +35,6 @@ public final class AnswerPages implements Feature {
         routes.post("/answers/fact", AnswerPages::fact);
         routes.post("/answers/event", AnswerPages::event);
         routes.post("/answers/doubt", AnswerPages::doubt);
-        routes.post("/answers/choice", AnswerPages::choice);
     }
 
     private static Answer fact(Call call) throws Exception {
@@ -91,25 +88,6 @@ public final class AnswerPages implements Feature {
         LocalDate today = call.desk().now().toLocalDate();
         call.desk().edit("What you were told", book -> BookEdits.answerDoubt(book, new AnsweredDoubt(doubt, answer, from, today)));
         return Answer.done("Saved: what you were told.", call.back("/checklist"));
-    }
-
-    private static Answer choice(Call call) throws Exception {
-        Form form = call.form();
-        String choice = form.raw("choice");
-        boolean plain = choice.matches("[a-z0-9]+(-[a-z0-9]+)*");
-        String value = form.must("value", "Choose one of the ways, or type what holds for you.");
-        String student = form.is("student") ? form.oneOf("student", Offered.of(call).childIds()) : null;
-        String label = YearLabel.parse(form.raw("year")).map(YearLabel::toString).orElse(YearLabel.of(call.desk().today()).toString());
-        List<String> there = changed(form, HeldAnswers.choice(call.desk().book(), label, choice, student),
-                HeldAnswers::words);
-        if (!plain || !form.isFine() || !there.isEmpty()) {
-            return again(call, "Your choice", "/answers/choice", List.of(form.field("value", "Your choice").must()),
-                    List.of("choice", "student", "year", PRINT), there);
-        }
-        LocalDate today = call.desk().now().toLocalDate();
-        call.desk().edit("Your choice", book -> BookEdits.inYear(book, label, year -> BookEdits.choose(year,
-                new YearRecords.ChoiceMade(student, choice, value, List.of(), today))));
-        return Answer.done("Saved: your choice.", call.back("/checklist"));
     }
 
     /** @return what the book holds now, where that is not what the form was made from; the form takes its print then */

@@ -1,11 +1,9 @@
 package org.hearthrule.page.records;
 
-import java.util.Objects;
 import java.util.Optional;
 import org.hearthrule.records.AnsweredDoubt;
 import org.hearthrule.records.AnsweredFact;
 import org.hearthrule.records.Book;
-import org.hearthrule.records.YearRecords;
 import org.hearthrule.terms.Wording;
 
 /** The answers a book holds, each as one form asks for it. */
@@ -26,13 +24,6 @@ public final class HeldAnswers {
         return book.answers().stream().filter(one -> one.doubt().equals(doubt)).findFirst();
     }
 
-    /** @param student id, or null for all */
-    public static Optional<YearRecords.ChoiceMade> choice(Book book, String year, String choice, String student) {
-        YearRecords records = book.years().get(year);
-        return records == null ? Optional.empty() : records.choices().stream()
-                .filter(one -> one.choice().equals(choice) && Objects.equals(one.student(), student)).findFirst();
-    }
-
     static String words(AnsweredFact one) {
         return (one.is() ? "Yes" : "No") + (one.date() == null ? "" : ", noted on " + Wording.english().date(one
                 .date()));
@@ -41,11 +32,5 @@ public final class HeldAnswers {
     static String words(AnsweredDoubt one) {
         return one.answer() + (one.from() == null ? "" : " (" + one.from() + ')')
                 + (one.date() == null ? "" : ", noted on " + Wording.english().date(one.date()));
-    }
-
-    /** @return what was chosen, or the days that were */
-    public static String words(YearRecords.ChoiceMade one) {
-        return one.value() == null ? Wording.english().and(one.dates().stream().map(Wording.english()::date).toList())
-                : one.value().replace('-', ' ');
     }
 }

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hearthrule.checklist.Line;
 import org.hearthrule.checklist.LineGroup;
 import org.hearthrule.checklist.Section;
 import org.hearthrule.input.BadInputException;
+import org.hearthrule.law.ChoiceAsked;
 import org.hearthrule.law.Evidence;
+import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.page.frame.Call;
@@ -57,6 +60,7 @@ public final class NextSteps {
         }
         missingFacts(group, steps);
         missingDays(group, steps);
+        missingChoices(finding, steps);
         Requirement asked = line.asked();
         if (asked == null) {
             steps.add(new NextStep.Go(ofRecords(finding), "Look at the records"));
@@ -204,6 +208,19 @@ public final class NextSteps {
                         form.field("students", "About whom").options(children(group)).type("several").hint("None ticked: about the whole family.")),
                         "Save"));
                 return;
+            }
+        }
+    }
+
+    /** A line names what is not settled yet by its question, or by the name under which it is noted. */
+    private void missingChoices(Finding finding, List<NextStep> steps) {
+        Profile profile = profiles.get(finding.jurisdiction());
+        Optional<Pathway> way = profile == null ? Optional.empty() : profile.pathway(finding.pathway());
+        String said = String.join(" ", finding.why()) + ' ' + finding.dueNote() + ' ' + String.join(" ", finding.wouldChange());
+        for (ChoiceAsked choice : way.map(ChoiceAsked::of).orElse(List.of())) {
+            if (said.contains('"' + choice.name() + '"') || choice instanceof ChoiceAsked.OneOf one && said.contains(one.question())
+                    || choice instanceof ChoiceAsked.Days days && said.contains(days.question())) {
+                steps.add(new NextStep.Go("/family/choice?choice=" + choice.name() + "&back=" + back, "Note what is settled"));
             }
         }
     }

@@ -48,7 +48,7 @@ class EveryPageTest {
                 "/tests/new", "/evaluations", "/papers", "/papers/new", "/documents", "/health", "/requests", "/visits/new",
                 "/readiness?child=wren", "/family", "/family/child", "/family/child?id=wren", "/family/person?id=pascoe",
                 "/family/place?child=wren", "/family/place?place=new&child=wren&state=us-vt",
-                "/family/child/out?id=wren", "/family/grades", "/family/move?state=us-vt", "/family/stop",
+                "/family/child/out?id=wren", "/family/choice?choice=time-count", "/family/grades", "/family/move?state=us-vt", "/family/stop",
                 "/family/event", "/law", "/law/us-vt", "/law/us-pa/ways", "/compare?here=us-pa&there=us-vt", "/keeping",
                 "/copies", "/calendar", "/tables", "/tables/take?table=1", "/nowhere");
     }

@@ -232,18 +232,4 @@ class ChangedMeanwhileTest {
         assertThat(FilledForm.of(late, "/answers/doubt").send(visit).status()).isEqualTo(303);
         assertThat(family()).contains("mill office").doesNotContain("in spring too");
     }
-
-    @Test
-    void aChoiceShowsBothVersions() throws IOException {
-        visit.post("/answers/choice", "choice", "evaluator", "value", "osgarth", "year", "2025-26");
-
-        Visit.Reply late = visit.post("/answers/choice", "choice", "evaluator", "value", "pascoe", "year", "2025-26");
-
-        assertThat(late.status()).isEqualTo(422);
-        assertThat(late.text()).contains(CHANGED, "osgarth");
-        assertThat(Files.readString(visit.book().resolve("2025-26.json"))).contains("osgarth")
-                .doesNotContain("\"value\": \"pascoe\"");
-        assertThat(FilledForm.of(late, "/answers/choice").send(visit).status()).isEqualTo(303);
-        assertThat(Files.readString(visit.book().resolve("2025-26.json"))).contains("\"value\": \"pascoe\"");
-    }
 }
