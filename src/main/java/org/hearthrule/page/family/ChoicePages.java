@@ -26,7 +26,6 @@ import org.hearthrule.records.BookEdits;
 import org.hearthrule.records.YearLabel;
 import org.hearthrule.records.YearRecords;
 import org.hearthrule.records.YearRecords.ChoiceMade;
-import org.hearthrule.terms.Wording;
 
 /** {@code /family/choice}: what a law leaves to the parent or to somebody else to settle for a school year. */
 public final class ChoicePages implements Feature {

@@ -14,6 +14,7 @@ import org.hearthrule.checklist.Checkup;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.input.Problem;
 import org.hearthrule.input.Problems;
+import org.hearthrule.input.Severity;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.OpenBook;
@@ -83,6 +84,11 @@ public final class Desk {
     /** @return what is wrong with the files of the book, warnings among it */
     public List<Problem> problems() {
         return open.problems();
+    }
+
+    /** @return whether the files cannot be read now; the book is then as it was when they could last be */
+    public boolean isUnreadable() {
+        return problems().stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
     }
 
     /** @throws BadInputException when the book names a law or a pathway that is not there */

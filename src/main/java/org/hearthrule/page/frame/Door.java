@@ -194,7 +194,7 @@ public final class Door {
         Desk desk = house.desk();
         return new Frame(title, part, here, house.familyName(), guard.token(), house.takeNotice().orElse(null),
                 book ? desk.undoable().orElse(null) : null, book ? desk.redoable().orElse(null) : null, house.inDemo(),
-                book, desk.today(), desk.isAsOf(), assets.version());
+                book, book && desk.isUnreadable(), desk.today(), desk.isAsOf(), assets.version());
     }
 
     /** Says in a page of the house why there is nothing to see. */

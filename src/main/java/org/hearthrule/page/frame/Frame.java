@@ -16,12 +16,13 @@ import java.util.List;
  * @param redo    what was taken back and can be done again, or null
  * @param demo    whether this is the invented family
  * @param hasBook whether a book is open
+ * @param unreadable whether the files of the book cannot be read now
  * @param today   the day the page looks at
  * @param asOf    whether that is another day than the real one
  * @param version of the assets, so that a browser never keeps old ones
  */
 public record Frame(String title, Part part, String path, String family, String token, String notice, String undo,
-                    String redo, boolean demo, boolean hasBook, LocalDate today, boolean asOf, String version) {
+                    String redo, boolean demo, boolean hasBook, boolean unreadable, LocalDate today, boolean asOf, String version) {
 
     /** @return the parts that can be gone to */
     public List<Part> parts() {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -25,7 +26,7 @@ import org.hearthrule.records.BookArchive;
 import org.hearthrule.records.Moments;
 import org.hearthrule.terms.Wording;
 
-/** {@code /keeping}, and {@code /copies}: the book as it was, and the whole book as one file. */
+/** {@code /keeping}, and {@code /copies}: the files of the book, the book as it was, and the whole book as one file. */
 public final class CopiesPages implements Feature {
 
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("h:mm:ss a", Locale.US);
@@ -34,11 +35,14 @@ public final class CopiesPages implements Feature {
     @Override
     public void addTo(Routes routes) {
         routes.get("/keeping", call -> Answer.page("keeping/keeping.jte", "Keeping", Part.KEEPING,
-                Map.of("folder", call.desk().folder().toAbsolutePath().toString())));
+                Map.of("folder", call.desk().folder().toAbsolutePath().toString(), "remarks", call.desk().problems().size())));
+        routes.get("/keeping/files", call -> Answer.page("keeping/files.jte", "The files of your book", Part.KEEPING,
+                Map.of("folder", call.desk().folder().toAbsolutePath().toString(), "problems", call.desk().problems())));
         routes.get("/copies", call -> copies(call, Form.empty(), 200));
         routes.post("/copies/back", CopiesPages::back);
         routes.get("/copies/whole", CopiesPages::whole);
         routes.post("/copies/restore", CopiesPages::restore);
+        routes.post("/copies/earlier", call -> earlier(call, call.form().raw("copy")));
     }
 
     /** A day and the states that are kept of it, the newest first. */
@@ -60,7 +64,18 @@ public final class CopiesPages implements Feature {
         }
         List<Day> shown = days.entrySet().stream()
                 .map(day -> new Day(Wording.english().date(day.getKey()), day.getValue())).toList();
-        return new Answer.Shown(COPIES, "Copies", Part.KEEPING, Map.of("days", shown, "form", form), status);
+        return new Answer.Shown(COPIES, "Copies", Part.KEEPING, Map.of("days", shown, "earlier", earlier(call), "form", form),
+                status);
+    }
+
+    /** @return the book as it was each time before a whole copy was put back */
+    private static List<Kept> earlier(Call call) throws IOException {
+        List<Kept> earlier = new ArrayList<>();
+        for (Path copy : BookArchive.earlier(call.desk().folder())) {
+            LocalDateTime at = LocalDateTime.ofInstant(Files.getLastModifiedTime(copy).toInstant(), call.desk().clock().getZone());
+            earlier.add(new Kept(copy.getFileName().toString(), Wording.english().date(at.toLocalDate()) + ", " + TIME.format(at)));
+        }
+        return earlier;
     }
 
     private static Moments moments(Call call) {
@@ -100,20 +115,34 @@ public final class CopiesPages implements Feature {
         Path zip = Files.createTempFile("hearthrule-copy-", ".zip");
         try {
             try (InputStream in = files.get(0).open()) {
-                Files.copy(in, zip, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+                Files.copy(in, zip, StandardCopyOption.REPLACE_EXISTING);
             }
             Problems problems = new Problems();
             if (BookArchive.check(zip, problems).isEmpty()) {
-                form.complain("copy", "This is no whole copy of a book, or it is damaged: found " + problems.all().get(0).found()
-                        + ", expected " + problems.all().get(0).expected() + ". Nothing was changed.");
+                form.complain("copy", "This is no whole copy of a book, or it is damaged: " + problems.all().get(0).words()
+                        + " Nothing was changed.");
                 return copies(call, form, 422);
             }
-            BookArchive.Restored restored = BookArchive.restore(zip, call.desk().folder(), call.desk().clock());
-            String made = Wording.english().date(restored.contents().made().atZone(call.desk().clock().getZone()).toLocalDate());
-            return Answer.done("The book is as in the copy made on " + made + ". How it was before is kept"
-                    + (restored.earlier() == null ? "." : " in " + call.desk().folder().relativize(restored.earlier()) + '.'), "/checklist");
+            return putBack(call, zip);
         } finally {
             Files.deleteIfExists(zip);
         }
+    }
+
+    /** Undoes the putting back of a whole copy; can be undone in the same way. */
+    private static Answer earlier(Call call, String name) throws Exception {
+        for (Path copy : BookArchive.earlier(call.desk().folder())) {
+            if (copy.getFileName().toString().equals(name)) {
+                return putBack(call, copy);
+            }
+        }
+        return Answer.done("That state is kept no longer. Nothing was changed.", "/copies");
+    }
+
+    private static Answer putBack(Call call, Path zip) throws Exception {
+        BookArchive.Restored restored = BookArchive.restore(zip, call.desk().folder(), call.desk().clock());
+        String made = Wording.english().date(restored.contents().made().atZone(call.desk().clock().getZone()).toLocalDate());
+        return Answer.done("The book is as in the copy made on " + made + '.' + (restored.earlier() == null ? ""
+                : " How it was before is kept under Keeping, Copies, and can be put back there."), "/checklist");
     }
 }

@@ -49,7 +49,7 @@ class EveryPageTest {
                 "/readiness?child=wren", "/family", "/family/child", "/family/child?id=wren", "/family/person?id=pascoe",
                 "/family/place?child=wren", "/family/place?place=new&child=wren&state=us-vt",
                 "/family/child/out?id=wren", "/family/choice?choice=time-count", "/family/grades", "/family/move?state=us-vt", "/family/stop",
-                "/family/event", "/law", "/law/us-vt", "/law/us-pa/ways", "/compare?here=us-pa&there=us-vt", "/keeping",
+                "/family/event", "/law", "/law/us-vt", "/law/us-pa/ways", "/compare?here=us-pa&there=us-vt", "/keeping", "/keeping/files",
                 "/copies", "/calendar", "/tables", "/tables/take?table=1", "/nowhere");
     }
 

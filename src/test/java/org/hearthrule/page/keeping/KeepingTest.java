@@ -13,6 +13,7 @@ import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
 import org.hearthrule.page.DemoVisit;
+import org.hearthrule.page.FilledForm;
 import org.hearthrule.page.Visit;
 import org.junit.jupiter.api.Test;
 
@@ -46,6 +47,14 @@ class KeepingTest extends DemoVisit {
 
         assertThat(reply.status()).isEqualTo(303);
         assertThat(visit.get("/health").body()).doesNotContain("Letter of today");
+
+        // which can be undone, and that too
+        FilledForm.of(visit.get("/copies"), "/copies/earlier").send(visit);
+        assertThat(visit.get("/health").body()).contains("Letter of today");
+        String kept = first("name=\"copy\" value=\"([^\"]+)\"", visit.get("/copies").body());
+        visit.post("/copies/earlier", "copy", kept);
+        assertThat(visit.get("/health").body()).doesNotContain("Letter of today");
+        assertThat(visit.postAndFollow("/copies/earlier", "copy", "../family.json").body()).contains("kept no longer");
     }
 
     @Test
@@ -81,5 +90,27 @@ class KeepingTest extends DemoVisit {
         assertThat(fetch(address.replaceFirst("[A-Za-z0-9_-]\\.ics", "~.ics"))).isEqualTo(404);
         assertThat(fetch(visit.address() + "/calendar/../checklist.ics")).isIn(400, 403, 404);
         assertThat(first("value=\"(http://127[^\"]*\\.ics)\"", visit.get("/calendar").body())).isEqualTo(address);
+    }
+
+    @Test
+    void filesThatCannotBeReadAreToldOnEveryPageUntilTheyAreMended() throws Exception {
+        Path file = visit.book().resolve("2025-26.json");
+        String whole = Files.readString(file);
+        visit.get("/log");
+        Files.writeString(file, whole.replaceFirst("\"log\": \\[", "\"log\": ["  + "{,"));
+        String broken = Files.readString(file);
+
+        // what was there before it broke is still to be seen, with the word that it is old
+        assertThat(visit.get("/checklist").text()).contains("cannot be read just now", "Evaluator's certificate");
+        assertThat(visit.get("/log").text()).contains("cannot be read just now");
+        assertThat(visit.get("/keeping/files").text()).containsPattern("2025-26\\.json:\\d+:\\d+ Found ");
+        assertThat(visit.post("/log", "did", "Rowed to the lock", "date", "2026-05-20", "students", "wren").status()).isEqualTo(422);
+        assertThat(Files.readString(file)).isEqualTo(broken);
+
+        Files.writeString(file, whole);
+        assertThat(visit.get("/checklist").text()).doesNotContain("cannot be read just now");
+        // the demo family has mistyped one day
+        assertThat(visit.get("/keeping/files").body().split("class=\"place\"")).hasSize(2);
+        assertThat(visit.get("/keeping/files").text()).contains("Found \"2026-10-03\"");
     }
 }
