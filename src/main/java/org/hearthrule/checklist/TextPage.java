@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.hearthrule.input.Unseen;
 import org.hearthrule.terms.Wording;
 
 /**
@@ -144,29 +145,22 @@ public final class TextPage {
     }
 
     private static String visible(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            if (isHidden(text.charAt(i))) {
-                return escaped(text);
-            }
-        }
-        return text;
+        return text.codePoints().anyMatch(TextPage::isUnseen) ? escaped(text) : text;
     }
 
-    private static boolean isHidden(char c) {
-        return c < ' ' && c != '\n' || c >= 0x7F && c <= 0x9F || c >= 0x202A && c <= 0x202E
-                || c >= 0x2066 && c <= 0x2069 || c == 0x200E || c == 0x200F;
+    private static boolean isUnseen(int c) {
+        return c != '\n' && Unseen.is(c);
     }
 
     private static String escaped(String text) {
         StringBuilder out = new StringBuilder(text.length() + 12);
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (isHidden(c)) {
-                out.append(String.format("\\u%04X", (int) c));
+        text.codePoints().forEach(c -> {
+            if (isUnseen(c)) {
+                out.append(String.format("\\u%04X", c));
             } else {
-                out.append(c);
+                out.appendCodePoint(c);
             }
-        }
+        });
         return out.toString();
     }
 

@@ -11,22 +11,6 @@ final class Shown {
 
     private Shown() {}
 
-    /** Whether a character is one that a reader cannot see or that reorders what the reader sees. */
-    static boolean isHidden(int c) {
-        if (c < 0x7F) {
-            return c < 0x20;
-        }
-        return c <= 0x9F || c >= 0x200E && isHiddenAbove(c);
-    }
-
-    private static boolean isHiddenAbove(int c) {
-        return c <= 0x200F
-                || c >= 0x2028 && c <= 0x202E
-                || c >= 0x2066 && c <= 0x2069
-                || c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE
-                || c == 0xFEFF;
-    }
-
     /** Returns {@code U+XXXX}. */
     static String codePoint(int c) {
         return String.format("U+%04X", c);
@@ -35,7 +19,7 @@ final class Shown {
     /** Returns the text with each hidden character as {@code \}{@code uXXXX}. */
     static String escaped(String text) {
         for (int i = 0; i < text.length(); i++) {
-            if (isHidden(text.charAt(i))) {
+            if (Unseen.is(text.charAt(i))) {
                 return escapedFrom(text);
             }
         }
@@ -70,7 +54,7 @@ final class Shown {
     }
 
     private static void appendCell(StringBuilder out, int c) {
-        if (isHidden(c)) {
+        if (Unseen.is(c)) {
             out.append(String.format("\\u%04X", c));
         } else {
             out.appendCodePoint(c);
@@ -116,6 +100,6 @@ final class Shown {
     }
 
     private static int width(int c) {
-        return isHidden(c) ? 6 : 1;
+        return Unseen.is(c) ? 6 : 1;
     }
 }

@@ -114,7 +114,7 @@ final class Texts {
         if (Character.isLowSurrogate(c)) {
             return i == 0 || !Character.isHighSurrogate(text.charAt(i - 1));
         }
-        return Shown.isHidden(c);
+        return Unseen.is(c);
     }
 
     private static void hidden(Scalar scalar, char c, Problems problems) {

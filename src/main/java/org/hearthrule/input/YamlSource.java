@@ -68,7 +68,7 @@ final class YamlSource {
             surrogates = true;
             return 1;
         }
-        if (Shown.isHidden(c) || c >= 0xFFFE) {
+        if (Unseen.is(c) || c >= 0xFFFE) {
             readable = false;
             boolean control = c < 0xA0;
             problems.error(

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.hearthrule.input.Unseen;
 
 /**
  * What was typed into a form, and what must be put right. Reading a value that is wrong records one complaint beside
@@ -81,16 +82,11 @@ public final class Form {
             complain(name, "This is longer than " + longest + " characters. Shorten it a little.");
             return null;
         }
-        if (text.chars().anyMatch(Form::isHidden)) {
+        if (text.codePoints().anyMatch(c -> c != '\n' && c != '\t' && Unseen.is(c))) {
             complain(name, "This holds a character that cannot be seen. Type it anew instead of pasting it.");
             return null;
         }
         return text.isEmpty() ? null : text;
-    }
-
-    private static boolean isHidden(int c) {
-        return c < ' ' && c != '\n' && c != '\t' || c >= 0x7F && c <= 0x9F || c >= 0x202A && c <= 0x202E
-                || c >= 0x2066 && c <= 0x2069 || c == 0x200E || c == 0x200F || c == 0xFEFF;
     }
 
     /** @return a line of text; null with a complaint when nothing was typed */
