@@ -241,10 +241,4 @@ public final class BookEdits {
         }
         return id;
     }
-
-    /** @return names a record as long as nobody changes it: another version of it has another one */
-    public static String fingerprint(YearRecord record) {
-        YearRecords alone = RecordKind.of(record).replaced(YearRecords.empty("2000-01"), List.of(record));
-        return Hash.of(BookText.year(alone).getBytes(java.nio.charset.StandardCharsets.UTF_8)).hex();
-    }
 }

@@ -10,6 +10,7 @@ import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Desk;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Part;
+import org.hearthrule.page.frame.Print;
 import org.hearthrule.page.frame.Routes;
 import org.hearthrule.page.frame.SubjectChoice;
 import org.hearthrule.records.Book;
@@ -39,7 +40,7 @@ final class EntryPages {
     }
 
     private Answer shown(Call call) {
-        return find(call).<Answer>map(entry -> page(call, EntryForm.fill(entry), 200, call.path(), BookEdits.fingerprint(entry), null))
+        return find(call).<Answer>map(entry -> page(call, EntryForm.fill(entry), 200, call.path(), Print.of(entry), null))
                 .orElseGet(Answer.Nothing::new);
     }
 
@@ -65,7 +66,7 @@ final class EntryPages {
             return page(call, form, 200, call.path(), form.raw("print"), null);
         }
         LogEntry read = EntryForm.read(form, desk.book(), desk.today(), before.id(), before, null);
-        String print = BookEdits.fingerprint(before);
+        String print = Print.of(before);
         if (!print.equals(form.raw("print"))) {
             return page(call, form, 422, call.path(), print, LogWords.facts(before, desk.book()));
         }

@@ -13,7 +13,7 @@ import org.hearthrule.page.frame.SubjectChoice;
  *                was typed before would go before a choice unseen
  * @param offered subjects that the words suggest, none of them ticked
  * @param action  where it is sent
- * @param print   fingerprint of the entry it was opened with, or empty
+ * @param print   print of the entry it was opened with, or empty
  * @param there   what the book holds now, where that is another version than the form was opened with; else null
  * @param gone    whether the entry was taken out since the form was opened
  * @param first   whether the first field is ready to type in when the page opens

@@ -13,6 +13,7 @@ import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.page.frame.Part;
+import org.hearthrule.page.frame.Print;
 import org.hearthrule.page.frame.Routes;
 import org.hearthrule.page.frame.SubjectChoice;
 import org.hearthrule.page.records.Settling.Said;
@@ -53,7 +54,7 @@ public final class PhotoPages implements Feature {
      * A piece that is not settled yet.
      *
      * @param ref     year and id, as sent
-     * @param print   its fingerprint
+     * @param print   its print
      * @param picture path of its first file, or null
      * @param offers  days it may be of, with their origin
      * @param notes   what else its file tells
@@ -178,7 +179,7 @@ public final class PhotoPages implements Feature {
             }
             notes = facts.notes();
         }
-        return new Piece(ref.words(), BookEdits.fingerprint(sample), "/work/" + ref.words(), sample.title(),
+        return new Piece(ref.words(), Print.of(sample), "/work/" + ref.words(), sample.title(),
                 book.student(sample.student()).orElseThrow().name(),
                 opened.isPresent() && opened.get().kind().hasPreview() ? picture : null, offers, notes, sample);
     }

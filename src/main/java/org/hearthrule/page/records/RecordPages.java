@@ -12,6 +12,7 @@ import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Part;
+import org.hearthrule.page.frame.Print;
 import org.hearthrule.page.frame.Routes;
 import org.hearthrule.pictures.Attachments;
 import org.hearthrule.pictures.Taken;
@@ -78,7 +79,7 @@ public final class RecordPages<T extends YearRecord> implements Feature {
      *
      * @param action  where it is sent
      * @param delete  where its record is taken out, or null for a new one
-     * @param print   fingerprint of the record it was opened with, or empty
+     * @param print   print of the record it was opened with, or empty
      * @param there   what the book holds now, where that is another version than the form was opened with; else null
      * @param scan    path of the scan there is, or null
      * @param before  what was entered before, by the id of a datalist
@@ -179,7 +180,7 @@ public final class RecordPages<T extends YearRecord> implements Feature {
         T before = found.get();
         takeScan(call, form);
         T read = kind.read(form, offered, before.id(), before);
-        boolean changedMeanwhile = !BookEdits.fingerprint(before).equals(form.raw("print"));
+        boolean changedMeanwhile = !Print.of(before).equals(form.raw("print"));
         if (!form.isFine() || changedMeanwhile) {
             List<String> there = changedMeanwhile ? kind.words(before, offered) : null;
             return form(call, offered, form, before, there, 422, form.raw("back"), call.path());
@@ -216,7 +217,7 @@ public final class RecordPages<T extends YearRecord> implements Feature {
     }
 
     private Answer form(Call call, Offered offered, Form form, T before, List<String> there, int status, String back, String action) {
-        String print = before == null ? "" : status == 200 || there != null ? BookEdits.fingerprint(before) : form.raw("print");
+        String print = before == null ? "" : status == 200 || there != null ? Print.of(before) : form.raw("print");
         FormView view = new FormView(kind.path(), kind.many(), before == null ? "Note " + kind.one() : kind.title(before, offered),
                 before == null ? kind.path() + "/new" : action, before == null ? null : action + "/delete",
                 kind.fields(form, offered), form, print, there, form.is("copy") ? form.raw("copy") : null, back,

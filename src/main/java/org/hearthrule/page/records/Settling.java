@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hearthrule.page.frame.Form;
+import org.hearthrule.page.frame.Print;
 import org.hearthrule.page.frame.SubjectChoice;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookEdits;
@@ -30,7 +31,7 @@ public record Settling(Book book, int saved, List<Left> left) {
      * What was said about one piece; what was not is null or empty.
      *
      * @param ref   year and id, such as {@code 2026-27/sample-9}
-     * @param print fingerprint of the piece as it was shown
+     * @param print print of the piece as it was shown
      */
     public record Said(String ref, String print, LocalDate day, List<String> subjects, String title, String idea) {
 
@@ -83,7 +84,7 @@ public record Settling(Book book, int saved, List<Left> left) {
             if (found.isEmpty()) {
                 left.add(new Left(said, said.title() == null ? "A piece" : said.title(),
                         "It was taken out of the book, or put into another school year, after you opened this page."));
-            } else if (!BookEdits.fingerprint(found.get()).equals(said.print())) {
+            } else if (!Print.of(found.get()).equals(said.print())) {
                 left.add(new Left(said, found.get().title(), "It was changed elsewhere after you opened this page."));
             } else if (!said.in(found.get()).equals(found.get())) {
                 now = moved(now, ref[0], said.in(found.get()));
