@@ -50,7 +50,8 @@ final class DeadlinesCommand implements Command {
         given.throwIfErrors();
         Profile law = profile.orElseThrow();
         Pathway way = pathway.orElseThrow();
-        Book book = TypedBook.of(born, TypedBook.gradeOn(asOf, starts, grade.orElseThrow()), List.of(TypedBook.placement(law, way, starts, null)), asOf, events);
+        Book book = TypedBook.of(born, TypedBook.gradeOn(asOf, starts, grade.orElseThrow()),
+                List.of(TypedBook.placement(law, way, starts, null)), asOf, events);
         if (given.text("--pathway") == null && output.format().equals("text")) {
             output.before(pathways(law, way, asOf, output));
         }

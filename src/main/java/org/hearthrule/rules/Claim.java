@@ -82,7 +82,8 @@ public record Claim(Requirement requirement, Situation situation, Occasion occas
             return Outcome.SHOWN;
         }
         boolean toCome = occasion.due().date() != null && !occasion.due().date().isBefore(situation.today());
-        boolean longAgo = !toCome && !theirs(requirement) && requirement.recurs().each() == Requirement.Recurs.Each.ONCE && situation.yearOfProgram() > 1
+        boolean longAgo = !toCome && !theirs(requirement) && requirement.recurs().each() == Requirement.Recurs.Each.ONCE
+                && situation.yearOfProgram() > 1
                 && !situation.book().years().containsKey(
                 ProgramYear.holding(situation.pathway().year(), situation.programStart()).fileLabel());
         if (occasion.due().isMissing() || longAgo) {

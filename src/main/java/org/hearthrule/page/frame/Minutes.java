@@ -11,7 +11,8 @@ public final class Minutes {
 
     private static final Pattern PLAIN = Pattern.compile("(\\d{1,4})\\s*(m|min|mins|minutes)?");
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):([0-5]\\d)");
-    private static final Pattern HOURS = Pattern.compile("(\\d{1,2})(?:[.,](\\d{1,2}))?\\s*(?:h|hr|hrs|hour|hours)\\s*(?:(\\d{1,2})\\s*(?:m|min|mins|minutes)?)?");
+    private static final Pattern HOURS = Pattern.compile("(\\d{1,2})(?:[.,](\\d{1,2}))?\\s*(?:h|hr|hrs|hour|hours)\\s*"
+            + "(?:(\\d{1,2})\\s*(?:m|min|mins|minutes)?)?");
 
     private Minutes() { }
 

@@ -37,7 +37,8 @@ public record CompareView(Form form, List<Option> states, List<Option> children,
 
     /** A child of the book is taught in the way that the book says. */
     private void add(List<Ways> all, Comparison.Side side, String name, boolean fixed) {
-        List<Option> ways = side.law().pathwaysOn(comparison.asOf()).stream().filter(way -> !way.equals(side.pathway())).map(way -> Option.of(address(name, way.slug()), way.name())).toList();
+        List<Option> ways = side.law().pathwaysOn(comparison.asOf()).stream().filter(way -> !way.equals(side.pathway()))
+                .map(way -> Option.of(address(name, way.slug()), way.name())).toList();
         if (!fixed && !ways.isEmpty()) {
             all.add(new Ways(side.law().name(), ways));
         }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
 import org.hearthrule.page.frame.Feature;
@@ -36,9 +37,8 @@ public final class RecordPages<T extends YearRecord> implements Feature {
 
     /** @return the pages of every kind of paper */
     public static List<Feature> all() {
-        return List.of(new RecordPages<>(new ReadingForm()), new RecordPages<>(new SampleForm()), new RecordPages<>(new FilingForm()), new RecordPages<>(new DocumentForm()), new RecordPages<>(new RequestForm()),
-                new RecordPages<>(new TestForm()), new RecordPages<>(new EvaluationForm()), new RecordPages<>(new HealthForm()),
-                new RecordPages<>(new VisitForm()));
+        return Stream.<RecordForm<?>>of(new ReadingForm(), new SampleForm(), new FilingForm(), new DocumentForm(), new RequestForm(),
+                new TestForm(), new EvaluationForm(), new HealthForm(), new VisitForm()).<Feature>map(RecordPages::new).toList();
     }
 
     @Override
