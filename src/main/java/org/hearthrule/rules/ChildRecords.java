@@ -7,13 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Student;
 import org.hearthrule.records.YearRecords;
 
 /**
  * All records of one child, by kind. One fact for each child, not one for each entry: the engine keeps a tuple for
- * every fact and rule, and a year has hundreds of entries. Never changed once it is made.
+ * every fact and rule, and a year has hundreds of entries. Safe for several threads.
  */
 public final class ChildRecords {
 
@@ -21,6 +22,7 @@ public final class ChildRecords {
 
     private final String student;
     private final Map<Class<? extends RecordFact>, List<RecordFact>> byKind = new LinkedHashMap<>();
+    private final Map<ProgramYear, List<RecordFact.Logged>> about = new ConcurrentHashMap<>();
     private final List<DayTotal> days;
     private int longestDay;
     private long longestWait;
@@ -86,16 +88,17 @@ public final class ChildRecords {
 
     /** @return records of one kind, in the order of the book */
     @SuppressWarnings("unchecked")
-    private <F extends RecordFact> List<F> of(Class<F> kind) {
+    <F extends RecordFact> List<F> of(Class<F> kind) {
         return (List<F>) byKind.getOrDefault(kind, List.of());
     }
 
-    List<RecordFact> ofAny(Iterable<Class<? extends RecordFact>> kinds) {
-        List<RecordFact> found = new ArrayList<>();
-        for (Class<? extends RecordFact> kind : kinds) {
-            found.addAll(byKind.getOrDefault(kind, List.of()));
-        }
-        return found;
+    /** @return log entries of a year and of a month on both sides of it, in the order of the book */
+    List<RecordFact.Logged> loggedAbout(ProgramYear year) {
+        return about.computeIfAbsent(year, asked -> {
+            LocalDate from = asked.start().minusMonths(1);
+            LocalDate to = asked.end().plusMonths(1);
+            return getLogged().stream().filter(entry -> !entry.date().isBefore(from) && !entry.date().isAfter(to)).toList();
+        });
     }
 
     public List<RecordFact.Logged> getLogged() {

@@ -69,7 +69,7 @@ public record Progress(Finding finding, String student, ProgramYear year, LocalD
      */
     private static Optional<Progress> of(Finding finding, Requirement requirement, Situation situation, Occasion occasion,
                                          ChildRecords records) {
-        List<RecordFact> facts = records == null ? List.of() : FactsNeeded.by(requirement).of(records);
+        List<RecordFact> facts = records == null ? List.of() : FactsNeeded.by(requirement).of(records, situation);
         Shown shown = Claim.of(requirement, situation, occasion, facts).shown();
         boolean told = shown != null && !shown.courses().isEmpty() && shown.counted().equals(finding.counted());
         return told ? Optional.of(new Progress(finding, situation.studentId(), situation.year(),
