@@ -32,6 +32,8 @@ public final class PageBenchmark {
 
     private static final int CALLERS = 5;
     private static final int SAVINGS = 30;
+    private static final int COPIES = 20;
+    private static final String WHOLE_COPY = "/copies/whole";
     private static final double HUNDREDTH = 0.99;
     private static final Pattern TOKEN = Pattern.compile("name=\"token\" value=\"([^\"]+)\"");
 
@@ -93,6 +95,7 @@ public final class PageBenchmark {
     private void pages(int callsEach) throws Exception {
         try (Opened page = new Opened(client, book)) {
             Map<String, List<String>> pages = Walk.of(page, begin());
+            pages.remove(WHOLE_COPY);
             List<String[]> calls = calls(pages, callsEach);
             // each page once more before it counts
             all(page, calls(pages, 1));
@@ -108,6 +111,13 @@ public final class PageBenchmark {
             row("all of them", pages.values().stream().mapToInt(List::size).sum(), every);
             System.out.printf("%n%d calls took the process %.1f s on all cores. It never held more than %d MB of memory.%n", calls.size(),
                     seconds(used), page.peakMegabytes());
+            List<Long> copies = new ArrayList<>();
+            for (int i = 0; i < COPIES; i++) {
+                copies.add(page.get(WHOLE_COPY).nanos());
+            }
+            System.out.printf("%nA file, not a page; one caller:%n%n");
+            row("the whole book packed, " + WHOLE_COPY, 1, copies);
+            System.out.printf("%nAfter it, never more than %d MB.%n", page.peakMegabytes());
         }
     }
 
@@ -117,7 +127,7 @@ public final class PageBenchmark {
                 "/log?words=fractions", "/log?words=creek&child=oren", "/log?words=nothing+of+the+kind", "/log?child=ivo", "/log?subject=algebra",
                 "/log?subject=science&child=tamsin", "/log?from=2016-09-01&to=2017-05-31", "/log?bare=yes", "/log?day=2019-10-15",
                 "/log/subjects?did=measured+the+creek", "/books?words=lantern", "/work?subject=drawing", "/work?child=edda",
-                "/law?q=north", "/law?q=nowhere", "/copies/whole", "/calendar-file?names=yes", "/family/move?state=" + other));
+                "/law?q=north", "/law?q=nowhere", "/calendar-file?names=yes", "/family/move?state=" + other));
         for (int year = ManyYears.FIRST_YEAR; year < ManyYears.FIRST_YEAR + ManyYears.YEARS; year++) {
             begin.add("/log/week?start=" + LocalDate.of(year, 10, 1));
             begin.add("/log?before=" + LocalDate.of(year, 12, 1));
