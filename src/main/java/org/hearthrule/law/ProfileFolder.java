@@ -187,7 +187,8 @@ abstract class ProfileFolder {
         Object stamp(String file) {
             URL there = loader.getResource(FOLDER + file);
             try {
-                return there == null ? null : there.getProtocol().equals("file") ? OnDisk.stamp(path(there)) : there.toString();
+                boolean onDisk = there != null && there.getProtocol().equals("file");
+                return there == null ? null : onDisk ? OnDisk.stamp(path(there)) : there.toString();
             } catch (IOException e) {
                 return new Object();
             }

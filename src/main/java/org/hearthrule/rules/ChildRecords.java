@@ -46,8 +46,8 @@ public final class ChildRecords {
     }
 
     /**
-     * The records of the book that was asked for last are kept: whoever turns from year to year, or looks at what a move
-     * would bring, asks for the same ones again and again.
+     * The records of the book that was asked for last are kept: whoever turns from year to year, or looks at what a
+     * move would bring, asks for the same ones again and again.
      *
      * @return one for each child that has records, by id, in the order met
      */
@@ -97,7 +97,8 @@ public final class ChildRecords {
         return about.computeIfAbsent(year, asked -> {
             LocalDate from = asked.start().minusMonths(1);
             LocalDate to = asked.end().plusMonths(1);
-            return getLogged().stream().filter(entry -> !entry.date().isBefore(from) && !entry.date().isAfter(to)).toList();
+            return getLogged().stream().filter(entry -> !entry.date().isBefore(from) && !entry.date().isAfter(to))
+                    .toList();
         });
     }
 
@@ -119,9 +120,15 @@ public final class ChildRecords {
 
     // A log of many years is searched here: the engine keeps a tuple for every entry that a rule goes through.
 
-    /** @return log entries of later days, in the order of the book */
+    /** @return log entries of later days, day after day */
     public List<RecordFact.Logged> loggedAfter(LocalDate day) {
-        return getLogged().stream().filter(entry -> entry.date().isAfter(day)).toList();
+        int first = days.size();
+        while (first > 0 && days.get(first - 1).date().isAfter(day)) {
+            first--;
+        }
+        List<RecordFact.Logged> found = new ArrayList<>();
+        days.subList(first, days.size()).forEach(total -> found.addAll(total.entries()));
+        return found;
     }
 
     /** @return log entries written more than so many days after their day, in the order of the book */

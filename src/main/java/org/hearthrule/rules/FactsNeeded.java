@@ -38,12 +38,13 @@ final class FactsNeeded {
     List<RecordFact> of(ChildRecords records, Situation situation) {
         List<RecordFact> found = new ArrayList<>();
         for (Class<? extends RecordFact> type : types) {
-            found.addAll(type == RecordFact.Logged.class && !wholeLog ? records.loggedAbout(situation.year()) : records.of(type));
+            boolean oneYear = type == RecordFact.Logged.class && !wholeLog;
+            found.addAll(oneYear ? records.loggedAbout(situation.year()) : records.of(type));
         }
         return found;
     }
 
-    /** Months and weeks reach a little over the ends of a year; other parts of a year have whatever days the family entered. */
+    /** Months and weeks reach a little over the ends of a year; its other parts have whatever days the family entered. */
     private static boolean looksBeyondTheYear(Evidence leaf) {
         if (leaf instanceof Evidence.Time time) {
             return time.over() != null || time.per() != null && time.per() != Period.YEAR && time.per() != Period.MONTH

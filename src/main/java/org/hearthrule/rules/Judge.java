@@ -12,8 +12,8 @@ import org.hearthrule.records.Book;
 import org.kie.api.runtime.KieSession;
 
 /**
- * Runs both layers of rules over a record book. Keeps nothing of a family but the last book's {@link ChildRecords}; safe for
- * several threads.
+ * Runs both layers of rules over a record book. Keeps nothing of a family but the last book's {@link ChildRecords};
+ * safe for several threads.
  */
 public final class Judge {
 

@@ -17,6 +17,7 @@ final class LogIndex {
     private static final Comparator<Place> LATEST_FIRST = Comparator.comparing((Place place) -> place.entry().date()).reversed();
 
     private final List<Place> latestFirst;
+    private final List<List<Place>> days;
     private List<String> texts;
 
     /**
@@ -33,6 +34,7 @@ final class LogIndex {
 
     private LogIndex(List<Place> latestFirst) {
         this.latestFirst = latestFirst;
+        this.days = days(latestFirst);
     }
 
     static LogIndex of(Book book) {
@@ -64,6 +66,24 @@ final class LogIndex {
     /** @return every entry, the latest day first; those of a day in the order of the file */
     List<Place> latestFirst() {
         return latestFirst;
+    }
+
+    /** @return the same, each day by itself */
+    List<List<Place>> days() {
+        return days;
+    }
+
+    /** @param places in the order of this index, so that entries of a day stand beside each other */
+    static List<List<Place>> days(List<Place> places) {
+        List<List<Place>> days = new ArrayList<>();
+        int first = 0;
+        for (int i = 1; i <= places.size(); i++) {
+            if (i == places.size() || !places.get(i).entry().date().equals(places.get(first).entry().date())) {
+                days.add(places.subList(first, i));
+                first = i;
+            }
+        }
+        return days;
     }
 
     /** @return what can be searched for words in each of these entries, in small letters; made when first asked for */

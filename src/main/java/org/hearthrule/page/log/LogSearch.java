@@ -88,7 +88,8 @@ public record LogSearch(Form form, String words, String child, String subject, L
         if (!isAsked()) {
             return index.latestFirst();
         }
-        Set<String> showing = Subjects.ids().stream().filter(one -> Subjects.shows(one, subject)).collect(Collectors.toSet());
+        Set<String> showing = Subjects.ids().stream().filter(one -> Subjects.shows(one, subject))
+                .collect(Collectors.toSet());
         List<String> texts = words.isEmpty() ? List.of() : index.texts();
         List<LogIndex.Place> found = new ArrayList<>();
         for (int i = 0; i < index.latestFirst().size(); i++) {
@@ -103,7 +104,7 @@ public record LogSearch(Form form, String words, String child, String subject, L
     /** @return the latest days; with {@code before} or {@code after} in the query those next to that day */
     Page page(LogIndex index, Book book) {
         List<LogIndex.Place> found = found(index);
-        List<List<LogIndex.Place>> days = days(found);
+        List<List<LogIndex.Place>> days = isAsked() ? LogIndex.days(found) : index.days();
         int start = start(days);
         int end = start;
         for (int rows = 0; end < days.size() && fitsPage(end - start, rows, days.get(end)); end++) {
@@ -119,19 +120,6 @@ public record LogSearch(Form form, String words, String child, String subject, L
         return new Page(shown, end < days.size() ? address("before", day(days.get(end - 1))) : null,
                 start > 0 ? address("after", day(days.get(start))) : null,
                 isAsked() ? LogWords.found(found.size(), days.size()) : null);
-    }
-
-    /** Entries of a day stand beside each other. */
-    private static List<List<LogIndex.Place>> days(List<LogIndex.Place> found) {
-        List<List<LogIndex.Place>> days = new ArrayList<>();
-        int first = 0;
-        for (int i = 1; i <= found.size(); i++) {
-            if (i == found.size() || !found.get(i).entry().date().equals(found.get(first).entry().date())) {
-                days.add(found.subList(first, i));
-                first = i;
-            }
-        }
-        return days;
     }
 
     private static LocalDate day(List<LogIndex.Place> places) {

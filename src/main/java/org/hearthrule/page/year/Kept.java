@@ -28,23 +28,33 @@ final class Kept {
 
     /**
      * @param child id of the one looked at, or null for all
-     * @return what is kept, or what is made now: one at a time, the others wait and take it
+     * @return what is kept, or what is made now; whoever asks for another year meanwhile need not wait
      */
-    synchronized YearPage page(Book now, LocalDate today, YearLabel label, String child, Maker maker) throws BadInputException {
+    YearPage page(Book now, LocalDate today, YearLabel label, String child, Maker maker) throws BadInputException {
+        Key key = new Key(label, child);
+        YearPage page = find(now, today, key);
+        if (page == null) {
+            page = maker.make();
+            keep(now, today, key, page);
+        }
+        return page;
+    }
+
+    private synchronized YearPage find(Book now, LocalDate today, Key key) {
         if (book != now || !today.equals(day)) {
             pages.clear();
             book = now;
             day = today;
         }
-        Key key = new Key(label, child);
-        YearPage page = pages.get(key);
-        if (page == null) {
-            page = maker.make();
+        return pages.get(key);
+    }
+
+    private synchronized void keep(Book then, LocalDate today, Key key, YearPage page) {
+        if (book == then && today.equals(day)) {
             pages.put(key, page);
             if (pages.size() > MOST) {
                 pages.remove(pages.keySet().iterator().next());
             }
         }
-        return page;
     }
 }

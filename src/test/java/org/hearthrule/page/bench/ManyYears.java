@@ -101,7 +101,8 @@ final class ManyYears {
         Files.createDirectory(folder.resolve("photos"));
         for (String photo : PHOTOS) {
             if (photo.equals(AS_FROM_A_CAMERA)) {
-                ImageIO.write(new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_3BYTE_BGR), "jpg", folder.resolve(photo).toFile());
+                BufferedImage dark = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_3BYTE_BGR);
+                ImageIO.write(dark, "jpg", folder.resolve(photo).toFile());
             } else {
                 Files.copy(DEMO.resolve(photo), folder.resolve(photo));
             }
@@ -133,7 +134,8 @@ final class ManyYears {
         List<Placement> placements = new ArrayList<>();
         for (Child child : Child.values()) {
             LocalDate began = firstDay(child.begins);
-            students.add(new Student(child.id(), child.words + " Varley", LocalDate.of(child.begins - 5, 3, 4), List.of()));
+            LocalDate born = LocalDate.of(child.begins - 5, 3, 4);
+            students.add(new Student(child.id(), child.words + " Varley", born, List.of()));
             if (began.isBefore(MOVED)) {
                 placements.add(placement(child, before, began, MOVED.minusDays(1), null));
             }
@@ -200,25 +202,30 @@ final class ManyYears {
                 readings(child, days, readings);
                 samples(child, days, samples);
                 LocalDate spring = LocalDate.of(year + 1, 4, 14);
-                tests.add(new TestTaken("test-" + (tests.size() + 1), child.id(), spring, "standardized-test", "Varied Skills Test",
-                        null, "quill", null, null, List.of(new Score("reading", "percentile", BigDecimal.valueOf(61)),
+                tests.add(new TestTaken("test-" + (tests.size() + 1), child.id(), spring, "standardized-test",
+                        "Varied Skills Test", null, "quill", null, null, List.of(new Score("reading", "percentile", BigDecimal.valueOf(61)),
                         new Score("mathematics", "percentile", BigDecimal.valueOf(55)))));
                 if (spring.plusDays(30).isBefore(DAY.minusDays(30))) {
-                    evaluations.add(new Evaluation("evaluation-" + (evaluations.size() + 1), child.id(), spring.plusDays(30),
-                            "portfolio-evaluation", "quill", null, List.of("interview", "portfolio"), "satisfactory", null));
+                    evaluations.add(new Evaluation("evaluation-" + (evaluations.size() + 1), child.id(),
+                            spring.plusDays(30), "portfolio-evaluation", "quill", null,
+                            List.of("interview", "portfolio"), "satisfactory", null));
                 }
                 health.add(new HealthPaper("health-" + (health.size() + 1), child.id(), "immunization-record",
                         LocalDate.of(year, 7, 1)));
             }
-            List<Filing> filings = List.of(new Filing("filing-1", List.of(), "notice-of-intent", LocalDate.of(year, 7, 20), "mail",
-                    "superintendent", label, null, List.of(), List.of(), null, List.of()),
-                    new Filing("filing-2", List.of(), "affidavit", LocalDate.of(year, 7, 21), "mail", "superintendent", label, null,
-                            List.of(), List.of(), null, List.of()));
+            List<Filing> filings = List.of(filing("filing-1", "notice-of-intent", LocalDate.of(year, 7, 20)),
+                    filing("filing-2", "affidavit", LocalDate.of(year, 7, 21)));
             List<KeptDocument> documents = List.of(new KeptDocument("document-1", List.of(), "objectives",
                     LocalDate.of(year, 7, 22), null));
-            return new YearRecords(label, grades, new YearRecords.Calendar(days.get(0), days.get(DAYS - 1), null, null, List.of(),
-                    List.of(), List.of()), List.of(), inOrder(log), readings, samples, tests, evaluations, filings, List.of(), health,
-                    documents, List.of());
+            YearRecords.Calendar calendar = new YearRecords.Calendar(days.get(0), days.get(DAYS - 1), null, null,
+                    List.of(), List.of(), List.of());
+            return new YearRecords(label, grades, calendar, List.of(), inOrder(log), readings, samples, tests,
+                    evaluations, filings, List.of(), health, documents, List.of());
+        }
+
+        private Filing filing(String id, String paper, LocalDate sent) {
+            return new Filing(id, List.of(), paper, sent, "mail", "superintendent", label, null, List.of(), List.of(),
+                    null, List.of());
         }
 
         private List<LocalDate> days() {
@@ -253,8 +260,8 @@ final class ManyYears {
         private void readings(Child child, List<LocalDate> days, List<Reading> readings) {
             for (int i = 0; i < READINGS; i++) {
                 LocalDate begun = days.get(i * (DAYS - 10) / READINGS);
-                readings.add(new Reading("reading-" + (readings.size() + 1), List.of(child.id()), "The Lantern Boat, volume " + (i + 1),
-                        "A. Penhallow", begun, begun.plusDays(9), List.of("literature"), null));
+                readings.add(new Reading("reading-" + (readings.size() + 1), List.of(child.id()),
+                        "The Lantern Boat, volume " + (i + 1), "A. Penhallow", begun, begun.plusDays(9), List.of("literature"), null));
             }
         }
 
@@ -263,9 +270,10 @@ final class ManyYears {
                 // the last of the year waits to be settled
                 boolean settled = i < SAMPLES - 1;
                 List<String> files = i % 2 == 0 ? List.of(PHOTOS.get(samples.size() / 2 % PHOTOS.size())) : List.of();
-                samples.add(new Sample("sample-" + (samples.size() + 1), child.id(), settled ? days.get(i * DAYS / SAMPLES) : null,
-                        settled ? List.of(SUBJECTS.get(i % SUBJECTS.size())) : List.of(), "Piece " + (i + 1), "page", null, files,
-                        i % 4 == 0));
+                LocalDate day = settled ? days.get(i * DAYS / SAMPLES) : null;
+                List<String> subjects = settled ? List.of(SUBJECTS.get(i % SUBJECTS.size())) : List.of();
+                samples.add(new Sample("sample-" + (samples.size() + 1), child.id(), day, subjects, "Piece " + (i + 1),
+                        "page", null, files, i % 4 == 0));
             }
         }
     }

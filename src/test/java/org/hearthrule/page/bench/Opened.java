@@ -36,7 +36,8 @@ final class Opened implements AutoCloseable {
         long start = System.nanoTime();
         process = new ProcessBuilder("./hearthrule", "open", book.toString(), "--no-browser", "--port", "0",
                 "--as-of", ManyYears.DAY.toString()).redirectError(ProcessBuilder.Redirect.INHERIT).start();
-        BufferedReader said = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        BufferedReader said = new BufferedReader(
+                new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
         String first = said.readLine();
         if (first == null || !first.startsWith("http://")) {
             throw new IOException("the page does not open: " + first);
@@ -68,17 +69,19 @@ final class Opened implements AutoCloseable {
 
     /** @param form encoded, with the token */
     Reply post(String path, String form) {
-        return send(HttpRequest.newBuilder(URI.create(address + path)).header("Content-Type", "application/x-www-form-urlencoded")
-                .header("Sec-Fetch-Site", "same-origin").POST(BodyPublishers.ofString(form)));
+        return send(HttpRequest.newBuilder(URI.create(address + path))
+                .header("Content-Type", "application/x-www-form-urlencoded").header("Sec-Fetch-Site", "same-origin").POST(BodyPublishers.ofString(form)));
     }
 
     private Reply send(HttpRequest.Builder request) {
         try {
             long start = System.nanoTime();
-            HttpResponse<byte[]> response = client.send(request.header("Cookie", cookie).build(), BodyHandlers.ofByteArray());
+            HttpResponse<byte[]> response = client.send(request.header("Cookie", cookie).build(),
+                    BodyHandlers.ofByteArray());
             long nanos = System.nanoTime() - start;
+            String body = new String(response.body(), StandardCharsets.UTF_8);
             String location = response.headers().firstValue("Location").map(to -> to.replace(address, "")).orElse(null);
-            return new Reply(response.statusCode(), new String(response.body(), StandardCharsets.UTF_8), nanos, location);
+            return new Reply(response.statusCode(), body, nanos, location);
         } catch (IOException e) {
             throw new IllegalStateException(e);
         } catch (InterruptedException e) {

@@ -78,7 +78,8 @@ final class Walk {
     private static String name(String address) {
         String[] halves = address.split("\\?", 2);
         String path = VARYING.matcher(halves[0]).replaceAll("/{}");
-        path = ASSET.matcher(CALENDAR.matcher(RULE.matcher(path).replaceAll("$1/{}/{}")).replaceAll("/calendar/{}")).replaceAll("/assets/{}");
+        path = RULE.matcher(path).replaceAll("$1/{}/{}");
+        path = ASSET.matcher(CALENDAR.matcher(path).replaceAll("/calendar/{}")).replaceAll("/assets/{}");
         if (halves.length == 1 || path.startsWith("/assets")) {
             return path;
         }

@@ -25,10 +25,11 @@ class LogSearchTest {
     private static Book book(int each) {
         List<LogEntry> log = new ArrayList<>();
         for (int i = 0; i < DAYS * each; i++) {
-            log.add(new LogEntry("log-" + i, DAY.plusDays(i / each), 10, List.of("ida"), List.of(), "Piece " + i, List.of("Mortar"), null,
-                    null, null, null));
+            log.add(new LogEntry("log-" + i, DAY.plusDays(i / each), 10, List.of("ida"), List.of(), "Piece " + i,
+                    List.of("Mortar"), null, null, null, null));
         }
-        TreeMap<String, YearRecords> years = new TreeMap<>(Map.of("2025-26", YearRecords.empty("2025-26").withLog(log)));
+        YearRecords year = YearRecords.empty("2025-26").withLog(log);
+        TreeMap<String, YearRecords> years = new TreeMap<>(Map.of(year.label(), year));
         return new Book(null, null, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), years);
     }
 
@@ -36,7 +37,8 @@ class LogSearchTest {
         Map<String, List<String>> query = new LinkedHashMap<>();
         for (String one : address.replaceAll("^[^?]*\\??|#.*$", "").split("&")) {
             String[] halves = one.split("=", 2);
-            query.put(halves[0], halves.length == 1 ? List.of() : List.of(URLDecoder.decode(halves[1], StandardCharsets.UTF_8)));
+            query.put(halves[0], halves.length == 1 ? List.of()
+                    : List.of(URLDecoder.decode(halves[1], StandardCharsets.UTF_8)));
         }
         return LogSearch.of(Form.of(query), book).page(LogIndex.of(book), book);
     }
