@@ -12,8 +12,8 @@ import org.hearthrule.page.frame.Settings;
  */
 public final class PageRehearsal {
 
-    private static final List<String> FIRST = List.of("/", "/checklist", "/assets/frame.css", "/log", "/year", "/records",
-            "/readiness", "/family", "/law");
+    private static final List<String> FIRST = List.of("/", "/checklist", "/assets/frame.css", "/log", "/year",
+            "/records", "/readiness", "/family", "/law");
     private static final String COOKIE = "Set-Cookie: ";
 
     private PageRehearsal() { }

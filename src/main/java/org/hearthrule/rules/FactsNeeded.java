@@ -44,7 +44,7 @@ final class FactsNeeded {
         return found;
     }
 
-    /** Months and weeks reach a little over the ends of a year; its other parts have whatever days the family entered. */
+    /** Months and weeks reach a little over a year's ends; its other parts have whatever days the family entered. */
     private static boolean looksBeyondTheYear(Evidence leaf) {
         if (leaf instanceof Evidence.Time time) {
             return time.over() != null || time.per() != null && time.per() != Period.YEAR && time.per() != Period.MONTH

@@ -203,8 +203,9 @@ final class ManyYears {
                 samples(child, days, samples);
                 LocalDate spring = LocalDate.of(year + 1, 4, 14);
                 tests.add(new TestTaken("test-" + (tests.size() + 1), child.id(), spring, "standardized-test",
-                        "Varied Skills Test", null, "quill", null, null, List.of(new Score("reading", "percentile", BigDecimal.valueOf(61)),
-                        new Score("mathematics", "percentile", BigDecimal.valueOf(55)))));
+                        "Varied Skills Test", null, "quill", null, null,
+                        List.of(new Score("reading", "percentile", BigDecimal.valueOf(61)),
+                                new Score("mathematics", "percentile", BigDecimal.valueOf(55)))));
                 if (spring.plusDays(30).isBefore(DAY.minusDays(30))) {
                     evaluations.add(new Evaluation("evaluation-" + (evaluations.size() + 1), child.id(),
                             spring.plusDays(30), "portfolio-evaluation", "quill", null,
@@ -261,7 +262,8 @@ final class ManyYears {
             for (int i = 0; i < READINGS; i++) {
                 LocalDate begun = days.get(i * (DAYS - 10) / READINGS);
                 readings.add(new Reading("reading-" + (readings.size() + 1), List.of(child.id()),
-                        "The Lantern Boat, volume " + (i + 1), "A. Penhallow", begun, begun.plusDays(9), List.of("literature"), null));
+                        "The Lantern Boat, volume " + (i + 1), "A. Penhallow", begun, begun.plusDays(9),
+                        List.of("literature"), null));
             }
         }
 

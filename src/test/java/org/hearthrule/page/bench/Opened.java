@@ -70,7 +70,8 @@ final class Opened implements AutoCloseable {
     /** @param form encoded, with the token */
     Reply post(String path, String form) {
         return send(HttpRequest.newBuilder(URI.create(address + path))
-                .header("Content-Type", "application/x-www-form-urlencoded").header("Sec-Fetch-Site", "same-origin").POST(BodyPublishers.ofString(form)));
+                .header("Content-Type", "application/x-www-form-urlencoded").header("Sec-Fetch-Site", "same-origin")
+                .POST(BodyPublishers.ofString(form)));
     }
 
     private Reply send(HttpRequest.Builder request) {
