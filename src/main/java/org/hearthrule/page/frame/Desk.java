@@ -27,7 +27,7 @@ import org.hearthrule.rules.Judgement;
  */
 public final class Desk {
 
-    /** Days of which the judgement is kept: somebody who looks back turns from year to year, and there may be thirteen. */
+    /** Days of which the judgement is kept: whoever looks back turns from year to year, and there may be thirteen. */
     private static final int DAYS = 16;
 
     private final Path folder;

@@ -128,8 +128,9 @@ public final class PageBenchmark {
                 "/log?words=fractions", "/log?words=creek&child=oren", "/log?words=nothing+of+the+kind",
                 "/log?child=ivo", "/log?subject=algebra", "/log?subject=science&child=tamsin",
                 "/log?from=2016-09-01&to=2017-05-31", "/log?bare=yes", "/log?day=2019-10-15",
-                "/log/subjects?did=measured+the+creek", "/books?words=lantern", "/work?subject=drawing", "/work?child=edda",
-                "/law?q=north", "/law?q=nowhere", "/calendar-file?names=yes", "/family/move?state=" + other));
+                "/log/subjects?did=measured+the+creek", "/books?words=lantern", "/work?subject=drawing",
+                "/work?child=edda", "/law?q=north", "/law?q=nowhere", "/calendar-file?names=yes",
+                "/family/move?state=" + other));
         for (int year = ManyYears.FIRST_YEAR; year < ManyYears.FIRST_YEAR + ManyYears.YEARS; year++) {
             begin.add("/log/week?start=" + LocalDate.of(year, 10, 1));
             begin.add("/log?before=" + LocalDate.of(year, 12, 1));
