@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,6 +19,8 @@ import java.util.stream.Stream;
 import org.hearthrule.law.Pathway;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Profiles;
+import org.hearthrule.page.PageRehearsal;
+import org.hearthrule.page.frame.Settings;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookText;
 import org.hearthrule.records.Placement;
@@ -27,8 +30,8 @@ import org.hearthrule.records.YearRecords;
 import org.hearthrule.terms.Subjects;
 
 /**
- * Checks an invented book with something of everything in it and throws the result away, so that a class-data archive
- * made meanwhile holds what a real check needs. The launcher asks for it once after a build.
+ * Checks an invented book with something of everything in it, opens its pages, and throws the result away, so that a
+ * class-data archive made meanwhile holds what that needs. The launcher asks for it once after a build.
  */
 final class Rehearsal {
 
@@ -43,6 +46,8 @@ final class Rehearsal {
             for (Map.Entry<String, String> file : BookText.files(book(Profiles.packaged(Laws.reader()))).entrySet()) {
                 Files.writeString(folder.resolve(file.getKey()), file.getValue());
             }
+            PageRehearsal.of(new Settings(folder, folder.resolve("demo"), false, Profiles.packaged(Laws.reader()),
+                    Clock.systemDefaultZone(), DAY, 0, Hearthrule.version()));
             Terminal nowhere = new Terminal(null, OutputStream.nullOutputStream(), OutputStream.nullOutputStream(),
                     StandardCharsets.UTF_8, true, Map.of(), DAY);
             return Math.max(Hearthrule.run(new String[] {"check", folder.toString(), "--all"}, nowhere),

@@ -7,10 +7,15 @@ import java.net.URISyntaxException;
 import java.net.URL;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Enumeration;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import org.hearthrule.input.Place;
@@ -27,6 +32,9 @@ abstract class ProfileFolder {
 
     /** @return bytes of the file, or null when there is none of that name */
     abstract InputStream open(String file) throws IOException;
+
+    /** @return what is another when the file may have changed, compared with {@code equals}; null when there is none */
+    abstract Object stamp(String file);
 
     /** @return the file's name as problems show it */
     abstract String shown(String file);
@@ -90,6 +98,23 @@ abstract class ProfileFolder {
         }
 
         @Override
+        Object stamp(String file) {
+            return stamp(folder.resolve(file));
+        }
+
+        /** One that cannot be looked at counts as changed: reading it will say what is wrong. */
+        private static Object stamp(Path path) {
+            try {
+                BasicFileAttributes file = Files.readAttributes(path, BasicFileAttributes.class);
+                return List.of(file.lastModifiedTime(), file.size());
+            } catch (NoSuchFileException e) {
+                return null;
+            } catch (IOException e) {
+                return new Object();
+            }
+        }
+
+        @Override
         String shown(String file) {
             return folder.resolve(file).toString();
         }
@@ -101,6 +126,7 @@ abstract class ProfileFolder {
         private static final String FOLDER = "jurisdictions/";
 
         private final ClassLoader loader;
+        private final Map<String, Set<String>> filesOfJars = new ConcurrentHashMap<>();
 
         OnClassPath(ClassLoader loader) {
             this.loader = loader;
@@ -113,11 +139,23 @@ abstract class ProfileFolder {
                 URL root = roots.nextElement();
                 if (root.getProtocol().equals("file")) {
                     files.addAll(new OnDisk(path(root)).files());
-                } else if (root.openConnection() instanceof JarURLConnection) {
-                    addFromJar((JarURLConnection) root.openConnection(), files);
+                } else if (root.openConnection() instanceof JarURLConnection connection) {
+                    files.addAll(ofJar(connection));
                 }
             }
             return files;
+        }
+
+        /** A jar does not change while the program runs, and has thousands of entries. */
+        private Set<String> ofJar(JarURLConnection connection) throws IOException {
+            String jar = connection.getJarFileURL().toString();
+            Set<String> known = filesOfJars.get(jar);
+            if (known == null) {
+                known = new TreeSet<>();
+                addFromJar(connection, known);
+                filesOfJars.put(jar, known);
+            }
+            return known;
         }
 
         private static Path path(URL root) throws IOException {
@@ -143,6 +181,17 @@ abstract class ProfileFolder {
         @Override
         InputStream open(String file) {
             return loader.getResourceAsStream(FOLDER + file);
+        }
+
+        @Override
+        Object stamp(String file) {
+            URL there = loader.getResource(FOLDER + file);
+            try {
+                boolean onDisk = there != null && there.getProtocol().equals("file");
+                return there == null ? null : onDisk ? OnDisk.stamp(path(there)) : there.toString();
+            } catch (IOException e) {
+                return new Object();
+            }
         }
 
         @Override

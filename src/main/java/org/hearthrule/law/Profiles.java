@@ -24,7 +24,7 @@ import org.hearthrule.input.Problems;
 /**
  * The profiles there are: those that come with the program and, file by file before them, those of a folder. Only the
  * profile that is asked for is read and parsed; the others' names only when somebody wants a list of them or asks for
- * one that does not exist. A profile whose text has not changed since is not parsed again.
+ * one that does not exist. A file that has not changed since is not read again.
  *
  * <p>Safe for use by several threads.
  */
@@ -35,7 +35,11 @@ public final class Profiles {
 
     private final ProfileReader reader;
     private final List<ProfileFolder> folders;
-    private final Map<String, Profile> kept = new ConcurrentHashMap<>();
+    private final Map<String, Seen<Profile>> kept = new ConcurrentHashMap<>();
+    private final Map<String, Seen<String>> names = new ConcurrentHashMap<>();
+
+    /** What was made of a file while it bore a stamp. */
+    private record Seen<T>(Object stamp, T value) { }
 
     private Profiles(ProfileReader reader, List<ProfileFolder> folders) {
         this.reader = reader;
@@ -141,38 +145,34 @@ public final class Profiles {
                 throw new UnknownJurisdictionException(asked, nearest(asked, letters, names), names);
             }
         }
+        return read(folder, file, problems);
+    }
+
+    /** What was read without a word is kept as long as its file stays the same. */
+    private Optional<Profile> read(ProfileFolder folder, String file, Problems problems) {
         String shown = folder.shown(file);
+        Object stamp = folder.stamp(file);
+        Seen<Profile> before = kept.get(shown);
+        if (before != null && before.stamp().equals(stamp)) {
+            return Optional.of(before.value());
+        }
+        int told = problems.all().size();
         try (InputStream in = folder.open(file)) {
             String content = ProfileText.of(in, shown, problems);
-            return content == null ? Optional.empty() : read(shown, content, problems);
+            Optional<Profile> profile = content == null ? Optional.empty() : reader.read(shown, content, problems);
+            if (profile.isPresent() && problems.all().size() == told) {
+                kept.put(shown, new Seen<>(stamp, profile.get()));
+            }
+            return profile;
         } catch (IOException e) {
             ProfileText.cannotRead(shown, "a file that cannot be read", problems);
             return Optional.empty();
         }
     }
 
-    /** What was read without a word is kept as long as its text stays the same. */
-    private Optional<Profile> read(String shown, String content, Problems problems) {
-        Profile before = kept.get(shown);
-        if (before != null && before.content().equals(content)) {
-            return Optional.of(before);
-        }
-        int told = problems.all().size();
-        Optional<Profile> profile = reader.read(shown, content, problems);
-        if (profile.isPresent() && problems.all().size() == told) {
-            kept.put(shown, profile.get());
-        }
-        return profile;
-    }
-
     private ProfileFolder folder(String file) {
         for (ProfileFolder folder : folders) {
-            try (InputStream in = folder.open(file)) {
-                if (in != null) {
-                    return folder;
-                }
-            } catch (IOException e) {
-                // it is there; reading it will say what is wrong
+            if (folder.stamp(file) != null) {
                 return folder;
             }
         }
@@ -243,6 +243,16 @@ public final class Profiles {
         if (folder == null) {
             return code;
         }
+        Object stamp = folder.stamp(file);
+        Seen<String> before = names.get(folder.shown(file));
+        if (before == null || !before.stamp().equals(stamp)) {
+            before = new Seen<>(stamp, name(folder, file, code));
+            names.put(folder.shown(file), before);
+        }
+        return before.value();
+    }
+
+    private static String name(ProfileFolder folder, String file, String code) {
         try (BufferedReader lines = new BufferedReader(
                 new InputStreamReader(folder.open(file), StandardCharsets.UTF_8))) {
             for (int i = 0; i < LAST_LINE_OF_NAME; i++) {

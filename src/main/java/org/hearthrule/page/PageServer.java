@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.hearthrule.page.checklist.ChecklistPages;
 import org.hearthrule.page.family.FamilyPages;
@@ -78,6 +79,7 @@ public final class PageServer implements AutoCloseable {
      */
     public static PageServer start(Settings settings) throws IOException {
         House house = new House(settings);
+        house.prepare();
         Door door = new Door(house);
         Path incoming = Files.createTempDirectory("hearthrule-incoming-");
         incoming.toFile().deleteOnExit();
@@ -128,6 +130,10 @@ public final class PageServer implements AutoCloseable {
 
     public House house() {
         return house;
+    }
+
+    Server jetty() {
+        return server.jettyServer().server();
     }
 
     @Override

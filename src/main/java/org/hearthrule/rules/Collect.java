@@ -4,13 +4,14 @@ import java.io.ObjectInput;
 import java.io.ObjectOutput;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.List;
 import org.kie.api.runtime.rule.AccumulateFunction;
 
-/** Accumulates a child's records of the kinds a requirement looks at, so that a finding can name the very ones it counted. */
+/** Accumulates a child's records for a requirement, so that a finding can name the very ones it counted. */
 final class Collect implements AccumulateFunction<Collect.Context> {
 
     static final class Context implements Serializable {
-        private final transient ArrayList<RecordFact> facts = new ArrayList<>();
+        private final transient ArrayList<ChildRecords> children = new ArrayList<>();
     }
 
     private final FactsNeeded needed;
@@ -26,17 +27,17 @@ final class Collect implements AccumulateFunction<Collect.Context> {
 
     @Override
     public void init(Context context) {
-        context.facts.clear();
+        context.children.clear();
     }
 
     @Override
     public void accumulate(Context context, Object value) {
-        context.facts.addAll(needed.of((ChildRecords) value));
+        context.children.add((ChildRecords) value);
     }
 
     @Override
     public void reverse(Context context, Object value) {
-        context.facts.removeAll(needed.of((ChildRecords) value));
+        context.children.remove((ChildRecords) value);
     }
 
     @Override
@@ -46,7 +47,7 @@ final class Collect implements AccumulateFunction<Collect.Context> {
 
     @Override
     public Object getResult(Context context) {
-        return new FactList(new ArrayList<>(context.facts));
+        return new FactList(List.copyOf(context.children), needed);
     }
 
     @Override

@@ -12,7 +12,8 @@ import org.hearthrule.records.Book;
 import org.kie.api.runtime.KieSession;
 
 /**
- * Runs both layers of rules over a record book. Keeps nothing of a family; safe for several threads.
+ * Runs both layers of rules over a record book. Keeps nothing of a family but the last book's {@link ChildRecords};
+ * safe for several threads.
  */
 public final class Judge {
 
@@ -41,7 +42,7 @@ public final class Judge {
         Outcome outcome = new Outcome(situations, new IdentityHashMap<>(), new IdentityHashMap<>(), new ArrayList<>());
         KieSession session = RuleBase.of(List.copyOf(profiles.values())).newKieSession();
         try {
-            Map<String, ChildRecords> records = ChildRecords.of(RecordFacts.of(book));
+            Map<String, ChildRecords> records = ChildRecords.of(book);
             records.values().forEach(session::insert);
             situations.forEach(session::insert);
             session.fireAllRules();

@@ -8,13 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.hearthrule.law.Evidence;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.records.Book;
-import org.hearthrule.records.YearRecords;
 
 /**
  * How the time that one line asks for came together. Worked out when somebody wants to see it, by the very road on which
@@ -32,8 +29,6 @@ import org.hearthrule.records.YearRecords;
 public record Progress(Finding finding, String student, ProgramYear year, LocalDate begun, LocalDate today,
                        boolean either, List<Evidence.Time> chosen, List<TimeCourse> courses) {
 
-    private static final int YEARS = 3;
-
     /** @return one for each finding that counted time, child by child in the order of the law */
     public static List<Progress> of(Book book, Judgement judgement) {
         Map<String, Finding> counted = new LinkedHashMap<>();
@@ -42,27 +37,11 @@ public record Progress(Finding finding, String student, ProgramYear year, LocalD
         Map<String, Profile> profiles = new HashMap<>();
         judgement.profiles().forEach(profile -> profiles.put(profile.slug(), profile));
         List<Progress> found = new ArrayList<>();
-        Map<String, ChildRecords> records = ChildRecords.of(RecordFacts.of(lately(book, judgement)));
+        Map<String, ChildRecords> records = ChildRecords.of(book);
         for (Situation situation : Situations.of(book, profiles, judgement.asOf())) {
             addAll(situation, records.get(situation.studentId()), counted, found);
         }
         return List.copyOf(found);
-    }
-
-    /** The years that are judged lie in the last three; a longer log is looked through only where years are added up. */
-    private static Book lately(Book book, Judgement judgement) {
-        boolean overYears = judgement.profiles().stream().flatMap(profile -> profile.pathways().stream())
-                .flatMap(pathway -> pathway.asks().stream()).flatMap(asked -> Evidence.leaves(asked.shows(), Evidence.Time.class).stream())
-                .anyMatch(time -> time.over() != null);
-        LocalDate first = judgement.asOf().minusYears(YEARS);
-        if (overYears) {
-            return book;
-        }
-        SortedMap<String, YearRecords> years = new TreeMap<>();
-        book.years().forEach((label, year) -> years.put(label, year.withLog(year.log().stream()
-                .filter(entry -> entry.date().isAfter(first)).toList())));
-        return new Book(book.folder(), book.familyName(), book.students(), book.persons(), book.placements(), book.events(),
-                book.facts(), book.answers(), years);
     }
 
     private static void addAll(Situation situation, ChildRecords records, Map<String, Finding> counted, List<Progress> found) {
@@ -90,7 +69,7 @@ public record Progress(Finding finding, String student, ProgramYear year, LocalD
      */
     private static Optional<Progress> of(Finding finding, Requirement requirement, Situation situation, Occasion occasion,
                                          ChildRecords records) {
-        List<RecordFact> facts = records == null ? List.of() : FactsNeeded.by(requirement).of(records);
+        List<RecordFact> facts = records == null ? List.of() : FactsNeeded.by(requirement).of(records, situation);
         Shown shown = Claim.of(requirement, situation, occasion, facts).shown();
         boolean told = shown != null && !shown.courses().isEmpty() && shown.counted().equals(finding.counted());
         return told ? Optional.of(new Progress(finding, situation.studentId(), situation.year(),

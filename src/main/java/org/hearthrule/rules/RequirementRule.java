@@ -45,7 +45,7 @@ final class RequirementRule {
                 betaIndexedBy(String.class, ConstraintType.EQUAL, 0, ChildRecords::student, Situation::studentId, String.class));
         return rule(pathway.id(), requirement.id()).build(whom,
                 accumulate(own, accFunction(() -> new Collect(needed), records).as(facts)),
-                on(situation, facts).execute((drools, s, list) -> claim(drools, requirement, s, list.facts())));
+                on(situation, facts).execute((drools, s, list) -> claim(drools, requirement, s, list.in(s))));
     }
 
     /** @param telling requirements of which one must be worth a line */

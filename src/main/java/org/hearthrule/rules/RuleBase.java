@@ -25,7 +25,8 @@ final class RuleBase {
 
     /** Written by the build: names of the models made from {@code rules/*.drl}. */
     private static final String BUILT = "META-INF/kie/org.hearthrule/hearthrule/drools-model";
-    private static final int KEPT = 64;
+    /** Each holds a megabyte. */
+    private static final int KEPT = 16;
 
     private static final Map<List<String>, KieBase> BASES = new LinkedHashMap<>(16, 0.75f, true) {
         @Override

@@ -18,7 +18,9 @@ public record SubjectTrace(String student, String subject, int entries, LocalDat
     /** @param records of the situation's child */
     static List<SubjectTrace> of(Situation situation, ChildRecords records) {
         List<SubjectTrace> traces = new ArrayList<>();
-        SubjectIndex index = new SubjectIndex(records.ofAny(List.of(RecordFact.Logged.class, RecordFact.Worked.class)),
+        List<RecordFact> facts = new ArrayList<>(records.loggedAbout(situation.year()));
+        facts.addAll(records.getSamples());
+        SubjectIndex index = new SubjectIndex(facts,
                 fact -> fact.date() != null && !fact.date().isBefore(situation.firstDay())
                         && !fact.date().isAfter(situation.thatDay()));
         for (SubjectItem item : SubjectsOwed.of(situation)) {

@@ -37,13 +37,15 @@ public final class DrlBridge {
         return RequirementRule.mayApply(REQUIREMENTS.get(requirement), TELLING.get(requirement), situation);
     }
 
-    public static List<?> needed(String requirement, ChildRecords records) {
-        return NEEDED.get(requirement).of(records);
+    public static List<?> needed(ChildRecords records) {
+        return List.of(records);
     }
 
     /** The consequence of a rule: {@link RequirementRule} inserts the same. */
+    @SuppressWarnings("unchecked") // what was gathered
     public static List<Claim> claims(String requirement, Situation situation, Object facts) {
-        List<RecordFact> records = facts == null ? List.of() : ((FactList) facts).facts();
+        List<RecordFact> records = facts == null ? List.of()
+                : new FactList((List<ChildRecords>) facts, NEEDED.get(requirement)).in(situation);
         List<Claim> claims = new ArrayList<>();
         for (Occasion occasion : situation.occasions(REQUIREMENTS.get(requirement))) {
             if (!occasion.applies().isNo()) {
@@ -57,7 +59,7 @@ public final class DrlBridge {
     public static final class Gather implements AccumulateFunction<Gather.Context> {
 
         public static final class Context implements Serializable {
-            private final transient List<RecordFact> facts = new ArrayList<>();
+            private final transient List<ChildRecords> children = new ArrayList<>();
         }
 
         @Override
@@ -67,19 +69,19 @@ public final class DrlBridge {
 
         @Override
         public void init(Context context) {
-            context.facts.clear();
+            context.children.clear();
         }
 
         @Override
         public void accumulate(Context context, Object value) {
             for (Object fact : (List<?>) value) {
-                context.facts.add((RecordFact) fact);
+                context.children.add((ChildRecords) fact);
             }
         }
 
         @Override
         public void reverse(Context context, Object value) {
-            context.facts.removeAll((List<?>) value);
+            context.children.removeAll((List<?>) value);
         }
 
         @Override
@@ -89,7 +91,7 @@ public final class DrlBridge {
 
         @Override
         public Object getResult(Context context) {
-            return new FactList(new ArrayList<>(context.facts));
+            return List.copyOf(context.children);
         }
 
         @Override

@@ -62,7 +62,7 @@ final class DrlText {
                 .append("\", DrlBridge.mayApply( ").append(id).append(", this ) )\n");
         if (looksAtRecords) {
             out.append("    accumulate( $child : ChildRecords( student == $situation.studentId );\n            $records : gather( "
-                    + "DrlBridge.needed( ").append(id).append(", $child ) ) )\n");
+                    + "DrlBridge.needed( $child ) ) )\n");
         }
         out.append("then\n    for ( Claim claim : DrlBridge.claims( ").append(id).append(", $situation, ")
                 .append(looksAtRecords ? "$records" : "null").append(" ) ) {\n        insert( claim );\n    }\nend\n");

@@ -112,7 +112,7 @@ public final class MovePages implements Feature {
             boolean moves = asked.students().contains(mover.student().id()) && !mover.code().equals(asked.state());
             if (moves) {
                 all.add(new Brings(mover.student().name(), CompareSheet.ofMove(mover.comparison(there, way, asked.day(), true,
-                        call.desk().profiles()), mover.student().id() + '-', Wording.english())));
+                        call.desk()), mover.student().id() + '-', Wording.english())));
             }
         }
         return all;

@@ -6,7 +6,9 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.hearthrule.checklist.Checklist;
@@ -22,18 +24,23 @@ import org.hearthrule.rules.Judgement;
 
 /**
  * A family's book as it lies open: what is in it, what the rules say of it, and the way to change it. What was judged
- * is kept until the book or the day changes. Safe for several threads.
+ * is kept until the book changes, of the days that were asked for last. Safe for several threads.
  */
 public final class Desk {
+
+    /** Days of which the judgement is kept: whoever looks back turns from year to year, and there may be thirteen. */
+    private static final int DAYS = 16;
 
     private final Path folder;
     private final Profiles profiles;
     private final Clock clock;
     private final LocalDate asOf;
     private final OpenBook open;
-    private Judged judged;
+    /** By day; of {@code judgedBook}. */
+    private final Map<LocalDate, Judged> judged = new LinkedHashMap<>(DAYS, 0.75f, true);
+    private Book judgedBook;
 
-    private record Judged(Book book, LocalDate day, Judgement judgement, Checklist checklist) { }
+    private record Judged(Judgement judgement, Checklist checklist) { }
 
     Desk(Path folder, Profiles profiles, Clock clock, LocalDate asOf) {
         this.folder = folder;
@@ -93,23 +100,47 @@ public final class Desk {
 
     /** @throws BadInputException when the book names a law or a pathway that is not there */
     public Judgement judgement() throws BadInputException {
-        return judged().judgement();
+        return judgement(today());
+    }
+
+    /**
+     * @param day from which the book is looked at
+     * @throws BadInputException when the book names a law or a pathway that is not there
+     */
+    public Judgement judgement(LocalDate day) throws BadInputException {
+        return judged(day).judgement();
     }
 
     /** @throws BadInputException when the book names a law or a pathway that is not there */
     public Checklist checklist() throws BadInputException {
-        return judged().checklist();
+        return checklist(today());
+    }
+
+    /**
+     * @param day from which the book is looked at
+     * @throws BadInputException when the book names a law or a pathway that is not there
+     */
+    public Checklist checklist(LocalDate day) throws BadInputException {
+        return judged(day).checklist();
     }
 
     /** One at a time: whoever comes meanwhile waits and takes what the first has worked out. */
-    private synchronized Judged judged() throws BadInputException {
+    private synchronized Judged judged(LocalDate day) throws BadInputException {
         Book book = book();
-        LocalDate day = today();
-        if (judged == null || judged.book() != book || !judged.day().equals(day)) {
-            Judgement judgement = Checkup.judge(book, profiles, day, new Problems());
-            judged = new Judged(book, day, judgement, Checklist.of(judgement, book));
+        if (judgedBook != book) {
+            judged.clear();
+            judgedBook = book;
         }
-        return judged;
+        Judged found = judged.get(day);
+        if (found == null) {
+            Judgement judgement = Checkup.judge(book, profiles, day, new Problems());
+            found = new Judged(judgement, Checklist.of(judgement, book));
+            judged.put(day, found);
+            if (judged.size() > DAYS) {
+                judged.remove(judged.keySet().iterator().next());
+            }
+        }
+        return found;
     }
 
     /**

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;
 
@@ -29,6 +30,19 @@ public final class House {
         if (settings.startInDemo()) {
             openDemo(false);
         }
+    }
+
+    /** Reads and judges the open book aside, so that the first page need not wait for it to begin. */
+    public void prepare() {
+        Thread aside = new Thread(() -> {
+            try {
+                desk().checklist();
+            } catch (BadInputException | RuntimeException e) {
+                // the first page says what is wrong
+            }
+        }, "first look");
+        aside.setDaemon(true);
+        aside.start();
     }
 
     public Profiles profiles() {

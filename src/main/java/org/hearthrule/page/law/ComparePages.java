@@ -49,7 +49,7 @@ public final class ComparePages implements Feature {
             Side right = side(profiles, there, form.raw("way-there"));
             comparison = mover == null ? new Comparison(day, Comparison.Side.of(left.law(), left.pathway(), day),
                     Comparison.Side.of(right.law(), right.pathway(), day), null)
-                    : mover.comparison(right.law(), right.pathway(), day, moves != null, profiles);
+                    : mover.comparison(right.law(), right.pathway(), day, moves != null, call.desk());
             sheet = CompareSheet.of(comparison, Wording.english());
         }
         form.fill("here", mover == null ? here : mover.code());

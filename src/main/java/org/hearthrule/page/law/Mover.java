@@ -49,18 +49,18 @@ public record Mover(Book book, Student student, Placement placement, Profile law
     }
 
     /** @param moves whether the child moves on that day; else both laws are laid beside it where it is */
-    public Comparison comparison(Profile there, Pathway way, LocalDate day, boolean moves, Profiles profiles)
+    public Comparison comparison(Profile there, Pathway way, LocalDate day, boolean moves, Desk desk)
             throws BadInputException {
         String state = there.slug();
         Placement instead = new Placement(student.id(), state, way.slug(), moves ? day : placement.from(), null, null, null,
                 null, null, null, List.of(), null);
-        Checklist stayed = judged(book, day, profiles);
+        Checklist stayed = desk.checklist(day).forStudent(student.id());
         Comparison.Side left = Comparison.Side.of(law, pathway, day, stayed);
-        Comparison.Side right = Comparison.Side.of(there, way, day, judged(taught(instead), day, profiles));
+        Comparison.Side right = Comparison.Side.of(there, way, day, judged(taught(instead), day, desk.profiles()));
         Book moved = Placements.begin(book, List.of(student.id()),
                 new Placements.Beginning(day, state, way.slug(), null, null, null));
         return new Comparison(day, left, right, moves ? Comparison.Move.of(day, left, right, stayed,
-                judged(moved, day, profiles)) : null);
+                judged(moved, day, desk.profiles())) : null);
     }
 
     private Book taught(Placement instead) {

@@ -5,17 +5,20 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.YearRecords;
 import org.hearthrule.records.YearRecords.LogEntry;
 
-/** The log of a whole book in the order of its days, so that no call of the page sorts it. Immutable. */
+/** The log of a whole book in the order of its days, so that no call of the page sorts it. Safe for several threads. */
 final class LogIndex {
 
     private static final Comparator<Place> LATEST_FIRST = Comparator.comparing((Place place) -> place.entry().date()).reversed();
 
     private final List<Place> latestFirst;
+    private final List<List<Place>> days;
+    private List<String> texts;
 
     /**
      * An entry and where it lies.
@@ -31,6 +34,7 @@ final class LogIndex {
 
     private LogIndex(List<Place> latestFirst) {
         this.latestFirst = latestFirst;
+        this.days = days(latestFirst);
     }
 
     static LogIndex of(Book book) {
@@ -62,6 +66,36 @@ final class LogIndex {
     /** @return every entry, the latest day first; those of a day in the order of the file */
     List<Place> latestFirst() {
         return latestFirst;
+    }
+
+    /** @return the same, each day by itself */
+    List<List<Place>> days() {
+        return days;
+    }
+
+    /** @param places in the order of this index, so that entries of a day stand beside each other */
+    static List<List<Place>> days(List<Place> places) {
+        List<List<Place>> days = new ArrayList<>();
+        int first = 0;
+        for (int i = 1; i <= places.size(); i++) {
+            if (i == places.size() || !places.get(i).entry().date().equals(places.get(first).entry().date())) {
+                days.add(places.subList(first, i));
+                first = i;
+            }
+        }
+        return days;
+    }
+
+    /** @return what can be searched for words in each of these entries, in small letters; made when first asked for */
+    synchronized List<String> texts() {
+        if (texts == null) {
+            texts = latestFirst.stream().map(place -> text(place.entry()).toLowerCase(Locale.ROOT)).toList();
+        }
+        return texts;
+    }
+
+    private static String text(LogEntry entry) {
+        return entry.materials().isEmpty() ? entry.did() : entry.did() + '\n' + String.join("\n", entry.materials());
     }
 
     /** @return the entries of a day, in the order of the file */

@@ -4,9 +4,12 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.YearRecords.LogEntry;
@@ -21,8 +24,10 @@ import org.hearthrule.terms.Subjects;
  */
 public record LogSearch(Form form, String words, String child, String subject, LocalDate from, LocalDate to, boolean bare) {
 
-    /** Days of a page. */
+    /** The most days of a page. */
     static final int DAYS = 50;
+    /** The most entries of a page; a day that has more stands alone. */
+    static final int ROWS = 300;
 
     private static final List<String> NAMES = List.of("words", "child", "subject", "day", "from", "to", "bare");
 
@@ -72,49 +77,73 @@ public record LogSearch(Form form, String words, String child, String subject, L
         return query.append(turn).append('=').append(day).append("#logged").toString();
     }
 
-    private boolean fits(LogEntry entry) {
+    private boolean fits(LogEntry entry, Set<String> showing) {
         return (child.isEmpty() || entry.students().contains(child))
-                && (subject.isEmpty() || entry.subjects().stream().anyMatch(one -> Subjects.shows(one, subject)))
+                && (subject.isEmpty() || !Collections.disjoint(entry.subjects(), showing))
                 && (from == null || !entry.date().isBefore(from)) && (to == null || !entry.date().isAfter(to))
-                && (!bare || entry.subjects().isEmpty())
-                && (words.isEmpty() || entry.did().toLowerCase(Locale.ROOT).contains(words)
-                || entry.materials().stream().anyMatch(one -> one.toLowerCase(Locale.ROOT).contains(words)));
+                && (!bare || entry.subjects().isEmpty());
+    }
+
+    private List<LogIndex.Place> found(LogIndex index) {
+        if (!isAsked()) {
+            return index.latestFirst();
+        }
+        Set<String> showing = Subjects.ids().stream().filter(one -> Subjects.shows(one, subject))
+                .collect(Collectors.toSet());
+        List<String> texts = words.isEmpty() ? List.of() : index.texts();
+        List<LogIndex.Place> found = new ArrayList<>();
+        for (int i = 0; i < index.latestFirst().size(); i++) {
+            LogIndex.Place place = index.latestFirst().get(i);
+            if (fits(place.entry(), showing) && (words.isEmpty() || texts.get(i).contains(words))) {
+                found.add(place);
+            }
+        }
+        return found;
     }
 
     /** @return the latest days; with {@code before} or {@code after} in the query those next to that day */
     Page page(LogIndex index, Book book) {
-        List<LogIndex.Place> found = isAsked() ? index.latestFirst().stream().filter(place -> fits(place.entry())).toList()
-                : index.latestFirst();
-        List<LocalDate> days = new ArrayList<>();
-        for (LogIndex.Place place : found) {
-            if (days.isEmpty() || !days.get(days.size() - 1).equals(place.entry().date())) {
-                days.add(place.entry().date());
-            }
-        }
+        List<LogIndex.Place> found = found(index);
+        List<List<LogIndex.Place>> days = isAsked() ? LogIndex.days(found) : index.days();
         int start = start(days);
-        int end = Math.min(start + DAYS, days.size());
+        int end = start;
+        for (int rows = 0; end < days.size() && fitsPage(end - start, rows, days.get(end)); end++) {
+            rows += days.get(end).size();
+        }
         Map<String, String> children = LogWords.firstNames(book);
         List<Day> shown = new ArrayList<>();
-        for (LocalDate day : days.subList(start, end)) {
-            List<Row> rows = (isAsked() ? index.on(day).stream().filter(place -> fits(place.entry())) : index.on(day).stream())
-                    .map(place -> LogWords.row(place, children)).toList();
-            shown.add(new Day(LogWords.date(day), LogWords.weekday(day), day.toString(), rows));
+        for (List<LogIndex.Place> places : days.subList(start, end)) {
+            LocalDate day = day(places);
+            shown.add(new Day(LogWords.date(day), LogWords.weekday(day), day.toString(),
+                    places.stream().map(place -> LogWords.row(place, children)).toList()));
         }
-        return new Page(shown, end < days.size() ? address("before", days.get(end - 1)) : null,
-                start > 0 ? address("after", days.get(start)) : null,
+        return new Page(shown, end < days.size() ? address("before", day(days.get(end - 1))) : null,
+                start > 0 ? address("after", day(days.get(start))) : null,
                 isAsked() ? LogWords.found(found.size(), days.size()) : null);
     }
 
+    private static LocalDate day(List<LogIndex.Place> places) {
+        return places.get(0).entry().date();
+    }
+
+    private static boolean fitsPage(int days, int rows, List<LogIndex.Place> day) {
+        return days == 0 || days < DAYS && rows + day.size() <= ROWS;
+    }
+
     /** Where the page begins among the days, the latest of which is the first. */
-    private int start(List<LocalDate> days) {
+    private int start(List<List<LogIndex.Place>> days) {
         LocalDate before = form.day("before");
         LocalDate after = form.day("after");
         int start = 0;
         if (before != null) {
-            start = (int) days.stream().takeWhile(day -> !day.isBefore(before)).count();
+            start = (int) days.stream().takeWhile(day -> !day(day).isBefore(before)).count();
         } else if (after != null) {
-            start = (int) days.stream().takeWhile(day -> day.isAfter(after)).count() - DAYS;
+            int end = (int) days.stream().takeWhile(day -> day(day).isAfter(after)).count();
+            start = end;
+            for (int rows = 0; start > 0 && fitsPage(end - start, rows, days.get(start - 1)); start--) {
+                rows += days.get(start - 1).size();
+            }
         }
-        return Math.max(0, Math.min(start, days.size()));
+        return Math.min(start, days.size());
     }
 }

@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
-import org.hearthrule.checklist.Checkup;
 import org.hearthrule.checklist.year.YearView;
 import org.hearthrule.input.BadInputException;
-import org.hearthrule.input.Problems;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
 import org.hearthrule.page.frame.Desk;
@@ -22,8 +20,6 @@ import org.hearthrule.records.YearRecords;
 
 /** {@code /year}: one school year drawn, and the days of its calendar to be noted. */
 public final class YearPages implements Feature {
-
-    private final Kept kept = new Kept();
 
     @Override
     public void addTo(Routes routes) {
@@ -43,11 +39,11 @@ public final class YearPages implements Feature {
         return label.isEmpty() ? new Answer.Nothing() : page.answer(label.get());
     }
 
-    private Answer year(Call call, YearLabel label) throws BadInputException {
+    private static Answer year(Call call, YearLabel label) throws BadInputException {
         Desk desk = call.desk();
         Book book = desk.book();
         String child = book.student(call.query("child")).isPresent() ? call.query("child") : null;
-        YearPage page = kept.page(book, desk.today(), label, child, () -> made(desk, book, label, child));
+        YearPage page = made(desk, book, label, child);
         return Answer.page("year/year.jte", "The year " + page.words(), Part.YEAR, Map.of("page", page));
     }
 
@@ -55,7 +51,7 @@ public final class YearPages implements Feature {
     private static YearPage made(Desk desk, Book book, YearLabel label, String child) throws BadInputException {
         LocalDate seen = YearView.seenFrom(label, desk.today());
         YearView view = seen.equals(desk.today()) ? YearView.of(book, desk.judgement(), child, label)
-                : YearView.of(book, Checkup.judge(book, desk.profiles(), seen, new Problems()), desk.checklist().lines(), child, label);
+                : YearView.of(book, desk.judgement(seen), desk.checklist().lines(), child, label);
         return YearPage.of(view, book, desk.today());
     }
 
