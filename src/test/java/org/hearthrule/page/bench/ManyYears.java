@@ -205,14 +205,14 @@ final class ManyYears {
                 tests.add(new TestTaken("test-" + (tests.size() + 1), child.id(), spring, "standardized-test",
                         "Varied Skills Test", null, "quill", null, null,
                         List.of(new Score("reading", "percentile", BigDecimal.valueOf(61)),
-                                new Score("mathematics", "percentile", BigDecimal.valueOf(55)))));
+                                new Score("mathematics", "percentile", BigDecimal.valueOf(55))), null));
                 if (spring.plusDays(30).isBefore(DAY.minusDays(30))) {
                     evaluations.add(new Evaluation("evaluation-" + (evaluations.size() + 1), child.id(),
                             spring.plusDays(30), "portfolio-evaluation", "quill", null,
-                            List.of("interview", "portfolio"), "satisfactory", null));
+                            List.of("interview", "portfolio"), "satisfactory", null, null));
                 }
                 health.add(new HealthPaper("health-" + (health.size() + 1), child.id(), "immunization-record",
-                        LocalDate.of(year, 7, 1)));
+                        LocalDate.of(year, 7, 1), null));
             }
             List<Filing> filings = List.of(filing("filing-1", "notice-of-intent", LocalDate.of(year, 7, 20)),
                     filing("filing-2", "affidavit", LocalDate.of(year, 7, 21)));
