@@ -39,11 +39,15 @@ final class ChildOutPages implements Feature {
                 .orElse(new Answer.Nothing());
     }
 
-    /** What the page says is made from all of this, so that nothing goes unseen. */
+    /** What the page says is made from all of this, so that nothing goes unseen. Of records only which they are counts. */
     private static String print(ChildOut out) {
         List<Placement> placements = out.placements().stream().map(Placement::anywhere).toList();
-        return Print.of(List.of(out.child(), out.gone(), out.shared(), placements, out.events(), out.sharedEvents(),
-                out.facts(), out.grades(), out.choices()));
+        return Print.of(List.of(out.child(), ids(out.gone()), ids(out.shared()), out.files(), placements, out.events(),
+                out.sharedEvents(), out.facts(), out.grades(), out.choices()));
+    }
+
+    private static List<String> ids(Map<RecordKind, List<YearRecord>> records) {
+        return records.values().stream().flatMap(List::stream).map(YearRecord::id).toList();
     }
 
     private static Answer form(Call call, Form form, ChildOut out, int status, boolean changed) {
