@@ -38,7 +38,7 @@ public final class ChildRecords {
         for (DayTotal day : days) {
             longestDay = Math.max(longestDay, day.minutes());
             lastDay = day.date();
-            twice |= day.isTwice();
+            twice |= day.twice();
         }
         for (RecordFact.Logged entry : getLogged()) {
             longestWait = Math.max(longestWait, entry.getWrittenDaysLater());

@@ -11,8 +11,9 @@ import java.util.Map;
  * All entries of one child on one day.
  *
  * @param minutes sum of the entries
+ * @param twice   whether two of them say the same
  */
-public record DayTotal(String student, LocalDate date, int minutes, List<RecordFact.Logged> entries) {
+public record DayTotal(String student, LocalDate date, int minutes, List<RecordFact.Logged> entries, boolean twice) {
 
     /** @param logged entries of one child */
     static List<DayTotal> of(List<RecordFact.Logged> logged) {
@@ -26,7 +27,7 @@ public record DayTotal(String student, LocalDate date, int minutes, List<RecordF
             for (RecordFact.Logged entry : entries) {
                 minutes += entry.entry().minutes();
             }
-            totals.add(new DayTotal(entries.get(0).student(), day, minutes, entries));
+            totals.add(new DayTotal(entries.get(0).student(), day, minutes, entries, twice(entries)));
         });
         totals.sort(Comparator.comparing(DayTotal::date));
         return totals;
@@ -38,8 +39,7 @@ public record DayTotal(String student, LocalDate date, int minutes, List<RecordF
         return date.hashCode();
     }
 
-    /** @return true when two entries of the day say the same */
-    public boolean isTwice() {
+    private static boolean twice(List<RecordFact.Logged> entries) {
         for (int one = 0; one < entries.size(); one++) {
             for (int other = one + 1; other < entries.size(); other++) {
                 if (entries.get(one).entry().did().equals(entries.get(other).entry().did())

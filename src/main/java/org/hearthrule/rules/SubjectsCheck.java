@@ -27,7 +27,9 @@ final class SubjectsCheck {
         Map<String, Object> counted = new LinkedHashMap<>();
         List<String> missing = new ArrayList<>();
         Set<String> used = new HashSet<>();
-        SubjectIndex index = new SubjectIndex(facts, fact -> inSpan(fact, subjects));
+        List<RecordFact> counting = facts.stream().filter(fact -> !fact.subjects().isEmpty() && inSpan(fact, subjects))
+                .toList();
+        SubjectIndex index = new SubjectIndex(counting, fact -> true);
         for (SubjectItem item : subjects.items()) {
             Set<String> shown = index.subjects(item);
             counted.put(item.name(), index.facts(shown).size());
@@ -37,8 +39,8 @@ final class SubjectsCheck {
             }
         }
         List<RecordRef> records = new ArrayList<>();
-        for (RecordFact fact : facts) {
-            if (isTagged(fact, used) && inSpan(fact, subjects)) {
+        for (RecordFact fact : counting) {
+            if (isTagged(fact, used)) {
                 records.add(fact.ref());
             }
         }
