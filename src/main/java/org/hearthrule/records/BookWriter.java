@@ -64,17 +64,24 @@ public final class BookWriter {
      * @throws IOException               when writing fails; what was replaced already is put back
      */
     public Snapshot write(Snapshot before, Book after) throws IOException, BadInputException {
+        return write(before, after, true).orElseThrow();
+    }
+
+    /** @param keepOurs whether a version that cannot be saved is kept beside the file, and said so; else nothing is done */
+    private Optional<Snapshot> write(Snapshot before, Book after, boolean keepOurs) throws IOException, BadInputException {
         if (!after.years().keySet().containsAll(before.book().years().keySet())) {
             throw new IllegalArgumentException("a year that was read may not go missing");
         }
         Map<String, String> texts = changedTexts(before.book(), after);
         checkReadable(after, texts);
         List<Change> changes = new ArrayList<>();
-        texts.forEach((name, text) -> changes.add(new Change(name, bytes(text), before.hash(name))));
-        write(changes);
+        texts.forEach((name, text) -> changes.add(Change.to(name, bytes(text), before.hash(name))));
+        if (!write(changes, keepOurs)) {
+            return Optional.empty();
+        }
         Map<String, Hash> hashes = new HashMap<>(before.hashes());
-        changes.forEach(change -> hashes.put(change.name(), Hash.of(change.content())));
-        return new Snapshot(BookReader.inFolder(after, folder), hashes);
+        changes.forEach(change -> hashes.put(change.name(), change.hash()));
+        return Optional.of(new Snapshot(BookReader.inFolder(after, folder), hashes));
     }
 
     /**
@@ -83,18 +90,10 @@ public final class BookWriter {
      * @return what the folder holds now; empty when a file has changed
      */
     Optional<Snapshot> writeUnlessChanged(Snapshot before, Book after) throws IOException, BadInputException {
-        for (String name : before.hashes().keySet()) {
-            boolean touched = name.equals(BookNames.FAMILY) || changes(before, after, name);
-            if (touched && !Hash.of(folder.resolve(name)).equals(before.hash(name))) {
-                return Optional.empty();
-            }
-        }
-        return Optional.of(write(before, after));
-    }
-
-    private static boolean changes(Snapshot before, Book after, String name) {
-        return BookNames.year(name).map(YearLabel::toString).map(label ->
-                !after.years().get(label).equals(before.book().years().get(label))).orElse(false);
+        // years name the children and persons of this file
+        boolean sameFamily = !before.hashes().containsKey(BookNames.FAMILY)
+                || Hash.of(folder.resolve(BookNames.FAMILY)).equals(before.hash(BookNames.FAMILY));
+        return sameFamily ? write(before, after, false) : Optional.empty();
     }
 
     /**
@@ -107,9 +106,9 @@ public final class BookWriter {
      * @throws IOException as {@link #write(Snapshot, Book)} does
      */
     public Hash write(String name, String text, Hash read) throws IOException {
-        Change change = new Change(name, bytes(text), read);
-        write(List.of(change));
-        return Hash.of(change.content());
+        Change change = Change.to(name, bytes(text), read);
+        write(List.of(change), true);
+        return change.hash();
     }
 
     /** @return the copies that are kept of every file of the book, the newest first; works for a book that cannot be read */
@@ -132,9 +131,9 @@ public final class BookWriter {
      * @throws IOException as {@link #write(Snapshot, Book)} does; also when the version of the copy is not known
      */
     public Hash restore(Copy copy, Hash read) throws IOException {
-        byte[] content = Files.readAllBytes(copy.path());
-        write(List.of(new Change(copy.name(), content, read)));
-        return Hash.of(content);
+        Change change = Change.to(copy.name(), Files.readAllBytes(copy.path()), read);
+        write(List.of(change), true);
+        return change.hash();
     }
 
     private static Map<String, String> changedTexts(Book before, Book after) {
@@ -179,6 +178,10 @@ public final class BookWriter {
     }
 
     void write(List<Change> changes) throws IOException {
+        write(changes, true);
+    }
+
+    private boolean write(List<Change> changes, boolean keepOurs) throws IOException {
         for (Change change : changes) {
             checked(change.name());
         }
@@ -186,20 +189,28 @@ public final class BookWriter {
         FolderLock lock = FolderLock.take(folder, patience);
         try {
             SafeFiles.deleteLeftovers(folder);
-            writeLocked(changes);
+            return writeLocked(changes, keepOurs);
         } finally {
             lock.close();
         }
     }
 
-    private void writeLocked(List<Change> changes) throws IOException {
+    /** @return false when a file is not as it was read, and our version was not to be kept */
+    private boolean writeLocked(List<Change> changes, boolean keepOurs) throws IOException {
         List<Replacement> replacements = new ArrayList<>();
         try {
             for (Change change : changes) {
                 replacements.add(prepare(change));
             }
-            refuseWhatChanged(replacements);
+            List<Path> changed = changed(replacements);
+            if (!changed.isEmpty()) {
+                if (keepOurs) {
+                    refuse(changed, replacements);
+                }
+                return false;
+            }
             replace(replacements);
+            return true;
         } finally {
             for (Replacement replacement : replacements) {
                 Files.deleteIfExists(replacement.temporary());
@@ -227,7 +238,8 @@ public final class BookWriter {
         }
     }
 
-    private void refuseWhatChanged(List<Replacement> replacements) throws IOException {
+    /** Returns the files that are not as they were read. */
+    private static List<Path> changed(List<Replacement> replacements) throws IOException {
         List<Path> changed = new ArrayList<>();
         for (Replacement replacement : replacements) {
             byte[] old = replacement.old();
@@ -237,9 +249,10 @@ public final class BookWriter {
                 throw new UnknownVersionException(replacement.file(), "was written by a newer Hearthrule");
             }
         }
-        if (changed.isEmpty()) {
-            return;
-        }
+        return changed;
+    }
+
+    private void refuse(List<Path> changed, List<Replacement> replacements) throws IOException {
         List<Path> kept = new ArrayList<>();
         String time = Copies.stamp(LocalDateTime.now(clock));
         for (Replacement replacement : replacements) {
@@ -257,8 +270,7 @@ public final class BookWriter {
         List<Replacement> done = new ArrayList<>();
         try {
             for (Replacement replacement : replacements) {
-                Hash now = Hash.of(replacement.change().content());
-                if (now.equals(replacement.change().read())) {
+                if (replacement.change().hash().equals(replacement.change().read())) {
                     continue;
                 }
                 if (replacement.old() != null) {
@@ -294,8 +306,12 @@ public final class BookWriter {
         }
     }
 
-    /** What a file is to contain, and what it contained when it was read. */
-    record Change(String name, byte[] content, Hash read) { }
+    /** What a file is to contain, its hash, and the hash of what it contained when it was read. */
+    record Change(String name, byte[] content, Hash hash, Hash read) {
+        static Change to(String name, byte[] content, Hash read) {
+            return new Change(name, content, Hash.of(content), read);
+        }
+    }
 
     private record Replacement(Change change, Path file, Path temporary, byte[] old) { }
 
