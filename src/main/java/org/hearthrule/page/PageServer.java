@@ -46,11 +46,13 @@ public final class PageServer implements AutoCloseable {
     private final House house;
     private final Door door;
     private final Javalin server;
+    private final Path incoming;
 
-    private PageServer(House house, Door door, Javalin server) {
+    private PageServer(House house, Door door, Javalin server, Path incoming) {
         this.house = house;
         this.door = door;
         this.server = server;
+        this.incoming = incoming;
     }
 
     /** Every part of the page. */
@@ -90,7 +92,7 @@ public final class PageServer implements AutoCloseable {
             throw new IOException("the port " + settings.port() + " cannot be listened on", e);
         }
         door.listensOn(server.port());
-        return new PageServer(house, door, server);
+        return new PageServer(house, door, server, incoming);
     }
 
     private static void configure(JavalinConfig config, Settings settings, Door door, Path incoming) {
@@ -139,5 +141,7 @@ public final class PageServer implements AutoCloseable {
     @Override
     public void close() {
         server.stop();
+        // empty by now; what is not is deleted when the program ends
+        incoming.toFile().delete();
     }
 }

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -17,16 +19,18 @@ final class Chromium implements AutoCloseable {
     private static final List<String> DRIVERS = List.of("/usr/bin/chromedriver", "/usr/lib/chromium/chromedriver");
 
     private final ChromeDriver driver;
+    private final Path profile;
 
     Chromium() {
         try {
+            profile = Files.createTempDirectory("hearthrule-chromium-");
             Path driverFile = DRIVERS.stream().map(Path::of).filter(Files::isExecutable).findFirst().orElseThrow(() ->
                     new IllegalStateException("no chromedriver: these tests need Debian's packages chromium and chromium-driver"));
             ChromeDriverService service = new ChromeDriverService.Builder().usingDriverExecutable(driverFile.toFile()).build();
             ChromeOptions options = new ChromeOptions();
             options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
                     "--disable-background-networking", "--disable-component-update", "--disable-sync", "--hide-scrollbars",
-                    "--user-data-dir=" + Files.createTempDirectory("hearthrule-chromium-"));
+                    "--user-data-dir=" + profile);
             driver = new ChromeDriver(service, options);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -53,5 +57,13 @@ final class Chromium implements AutoCloseable {
     @Override
     public void close() {
         driver.quit();
+        try (Stream<Path> files = Files.walk(profile)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(file);
+            }
+        } catch (IOException | UncheckedIOException e) {
+            // a process of the browser that still ends may write there; it is no test's matter
+            return;
+        }
     }
 }
