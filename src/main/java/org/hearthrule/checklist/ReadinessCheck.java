@@ -55,16 +55,19 @@ public final class ReadinessCheck {
         List<Line> owed = checklist.lines().stream().filter(this::isOwedThisYear).toList();
         List<SubjectRow> subjects = subjects(owed);
         List<Line> tests = owed.stream().filter(line -> line.finding().kind() == RequirementKind.ASSESS).toList();
-        Line first = tests.stream().filter(line -> line.finding().due() != null
-                && !line.finding().due().isBefore(checklist.asOf())).min(byDue()).orElse(null);
-        LocalDate before = first == null ? year.last : first.finding().due();
+        LocalDate first = tests.stream().map(line -> line.finding().due()).filter(due -> due != null
+                && !due.isBefore(checklist.asOf())).min(Comparator.naturalOrder()).orElse(null);
+        LocalDate before = first == null ? year.last : first;
         return new Readiness(checklist.asOf(), student.name(), follows, year.first, year.last, year.thirds(), before,
-                first == null ? null : first.finding().title(), subjects, items(owed),
+                first == null ? null : dueOn(first, tests), subjects, items(owed),
                 tests.stream().map(this::assessment).toList(), evaluators(tests), steps(subjects, before));
     }
 
-    private static Comparator<Line> byDue() {
-        return Comparator.comparing(line -> line.finding().due());
+    /** Returns what falls due on the day, an evaluation before a test. */
+    private String dueOn(LocalDate day, List<Line> tests) {
+        return wording.and(tests.stream().filter(line -> day.equals(line.finding().due()))
+                .sorted(Comparator.comparing(line -> Evidence.leaves(line.asked().shows(), Evidence.Evaluation.class).isEmpty()))
+                .map(line -> line.finding().title()).distinct().toList());
     }
 
     private boolean isOwedThisYear(Line line) {

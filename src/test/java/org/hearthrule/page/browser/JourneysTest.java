@@ -201,7 +201,8 @@ class JourneysTest {
         open(Visit.DEMO);
         link("Readiness");
         link("Wren");
-        expect("Before the evaluation", "Wren Kestler", "June 30, 2026", "in 41 days", "To do first", "Yearly evaluation",
+        expect("Before the evaluation", "Wren Kestler", "June 30, 2026", "in 41 days",
+                "By then: Yearly evaluation and Test in grades 3, 5 and 8", "To do first",
                 "Not noted yet: portfolio evaluation.", "The portfolio, item by item");
         assertThat(find(".steps").getText()).contains("Yearly evaluation");
         link("Note the evaluation");
