@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.Select;
@@ -74,9 +74,9 @@ class JourneysTest {
         return find("body").getText();
     }
 
-    /** Waits for the page that a press leads to. */
+    /** Waits for the page that a press leads to. While one page gives way to the next, the driver has no clear word for it. */
     private void expect(String... words) {
-        new WebDriverWait(chromium.driver(), Duration.ofSeconds(10)).ignoring(StaleElementReferenceException.class)
+        new WebDriverWait(chromium.driver(), Duration.ofSeconds(10)).ignoring(WebDriverException.class)
                 .withMessage(() -> "all of " + List.of(words) + " in: " + page())
                 .until(driver -> List.of(words).stream().allMatch(page()::contains));
     }
