@@ -29,4 +29,9 @@ public abstract class DemoVisit {
     protected String year() throws IOException {
         return Files.readString(visit.book().resolve("2025-26.json"));
     }
+
+    /** @return the file of the family, as it is now */
+    protected String family() throws IOException {
+        return Files.readString(visit.book().resolve("family.json"));
+    }
 }

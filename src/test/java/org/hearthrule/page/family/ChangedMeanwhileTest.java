@@ -4,38 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hearthrule.page.DemoVisit;
 import org.hearthrule.page.FilledForm;
 import org.hearthrule.page.Visit;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The book's file changes on the disk between a form shown and the same form sent: neither version is lost unseen. */
-class ChangedMeanwhileTest {
+class ChangedMeanwhileTest extends DemoVisit {
 
     private static final String CHANGED = "This was changed elsewhere since you opened it";
-
-    @TempDir
-    private Path folder;
-    private Visit visit;
-
-    @BeforeEach
-    void open() {
-        visit = Visit.demo(folder);
-    }
-
-    @AfterEach
-    void close() {
-        visit.close();
-    }
-
-    private String family() throws IOException {
-        return Files.readString(visit.book().resolve("family.json"));
-    }
 
     /** Another program writes into the book. */
     private void outside(String before, String after) throws IOException {

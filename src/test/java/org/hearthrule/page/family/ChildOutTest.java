@@ -8,31 +8,15 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.hearthrule.page.DemoVisit;
 import org.hearthrule.page.FilledForm;
 import org.hearthrule.page.Visit;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A child entered by mistake leaves the book. */
-class ChildOutTest {
+class ChildOutTest extends DemoVisit {
 
     private static final String ADDRESS = "/family/child/out";
-
-    @TempDir
-    private Path folder;
-    private Visit visit;
-
-    @BeforeEach
-    void open() {
-        visit = Visit.demo(folder);
-    }
-
-    @AfterEach
-    void close() {
-        visit.close();
-    }
 
     private Map<String, String> files() throws IOException {
         Map<String, String> files = new TreeMap<>();

@@ -4,39 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hearthrule.page.DemoVisit;
 import org.hearthrule.page.FilledForm;
 import org.hearthrule.page.Visit;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A child's story: the times it was taught under a law, and the schools before, however many. */
-class StoryTest {
+class StoryTest extends DemoVisit {
 
     private static final Pattern STRETCH = Pattern
             .compile("<li>([^<]*) <a href=\"(/family/place\\?child=wren[^\"]*)\">");
-
-    @TempDir
-    private Path folder;
-    private Visit visit;
-
-    @BeforeEach
-    void open() {
-        visit = Visit.demo(folder);
-    }
-
-    @AfterEach
-    void close() {
-        visit.close();
-    }
-
-    private String family() throws IOException {
-        return Files.readString(visit.book().resolve("family.json"));
-    }
 
     /** The form of that stretch of Wren's story which says the words. */
     private FilledForm stretch(String words) {

@@ -8,12 +8,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.hearthrule.input.Problems;
 import org.hearthrule.page.DemoVisit;
+import org.hearthrule.page.FilledForm;
 import org.hearthrule.page.Visit;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookReader;
@@ -37,27 +36,8 @@ class TablePagesTest extends DemoVisit {
         return reply.header("Location").replace(visit.address(), "");
     }
 
-    /** Sends what a page shows as chosen, with some of it chosen otherwise, as a browser does. */
-    private Visit.Reply send(String path, Visit.Reply page, String... otherwise) {
-        List<String> sent = new ArrayList<>(List.of(otherwise));
-        Matcher hidden = Pattern.compile("<input type=\"hidden\" name=\"([^\"]+)\" value=\"([^\"]*)\"").matcher(page.body());
-        while (hidden.find()) {
-            keep(sent, otherwise, hidden.group(1), hidden.group(2));
-        }
-        Matcher select = Pattern.compile("(?s)<select id=\"[^\"]*\" name=\"([^\"]+)\".*?</select>").matcher(page.body());
-        while (select.find()) {
-            Matcher chosen = Pattern.compile("<option value=\"([^\"]*)\" selected").matcher(select.group());
-            if (chosen.find()) {
-                keep(sent, otherwise, select.group(1), chosen.group(1));
-            }
-        }
-        return visit.post(path, sent.toArray(new String[0]));
-    }
-
-    private static void keep(List<String> sent, String[] otherwise, String name, String value) {
-        if (!name.equals("token") && !List.of(otherwise).contains(name)) {
-            sent.addAll(List.of(name, value));
-        }
+    private static FilledForm form(String path, Visit.Reply page) {
+        return FilledForm.of(page, path);
     }
 
     @Test
@@ -71,7 +51,7 @@ class TablePagesTest extends DemoVisit {
                 "Take over these 2 rows");
         assertThat(book().years().get("2025-26").log()).hasSize(before);
 
-        Visit.Reply taken = send(path, shown, "do", "take");
+        Visit.Reply taken = form(path, shown).press("do", "take").send(visit);
         assertThat(taken.status()).isEqualTo(303);
         assertThat(book().years().get("2025-26").log()).hasSize(before + 2)
                 .anySatisfy(entry -> {
@@ -93,7 +73,7 @@ class TablePagesTest extends DemoVisit {
         String path = look("log", table);
         Visit.Reply shown = visit.get(path);
         assertThat(shown.text()).contains("One row would be added", "Line 3: the same as line 2.");
-        send(path, shown, "do", "take");
+        form(path, shown).press("do", "take").send(visit);
 
         String again = look("log", table);
         assertThat(visit.get(again).text()).contains("No row would be added.", "already in the book as")
@@ -107,11 +87,12 @@ class TablePagesTest extends DemoVisit {
         Visit.Reply first = visit.get(path);
         assertThat(first.text()).contains("Choose the column that holds the day.", "When it was: 2026-05-18").doesNotContain("Take over");
 
-        Visit.Reply second = send(path, first, "do", "look", "column-date", "0", "column-minutes", "2", "column-did", "3");
+        Visit.Reply second = form(path, first).press("do", "look").with("column-date", "0")
+                .with("column-minutes", "2").with("column-did", "3").send(visit);
         assertThat(second.status()).isEqualTo(200);
         assertThat(second.text()).contains("One row would be added", "Sorted the shells", "15 minutes", "Marit");
 
-        assertThat(send(path, second, "do", "take").status()).isEqualTo(303);
+        assertThat(form(path, second).press("do", "take").send(visit).status()).isEqualTo(303);
         assertThat(book().years().get("2025-26").log()).anySatisfy(entry -> assertThat(entry.did()).isEqualTo("Sorted the shells"));
     }
 
@@ -121,12 +102,12 @@ class TablePagesTest extends DemoVisit {
         String path = look("log", "Date,Child,Minutes,Notes,Other\n2026-05-18,Wren,40,Weighed the flour,Baked with it\n");
         Visit.Reply shown = visit.get(path);
 
-        Visit.Reply reply = send(path, shown, "do", "take", "column-did", "4");
+        Visit.Reply reply = form(path, shown).press("do", "take").with("column-did", "4").send(visit);
 
         assertThat(reply.status()).isEqualTo(422);
         assertThat(reply.text()).contains("Look once more", "Baked with it");
         assertThat(book()).isEqualTo(before);
-        assertThat(send(path, reply, "do", "take").status()).isEqualTo(303);
+        assertThat(form(path, reply).press("do", "take").send(visit).status()).isEqualTo(303);
         assertThat(book().years().get("2025-26").log()).anySatisfy(entry -> assertThat(entry.did()).isEqualTo("Baked with it"));
     }
 
@@ -138,11 +119,12 @@ class TablePagesTest extends DemoVisit {
         assertThat(first.text()).contains("“Birdie” is", "In 3 rows.", "“Numbers” is", "Choose who “Birdie” is",
                 "Choose what “Puttering” stands for").doesNotContain("Take over");
 
-        Visit.Reply second = send(path, first, "do", "look", "child-0", "wren", "subject-0", "arithmetic", "subject-1", "none");
+        Visit.Reply second = form(path, first).press("do", "look").with("child-0", "wren")
+                .with("subject-0", "arithmetic").with("subject-1", "none").send(visit);
         assertThat(second.text()).contains("3 rows would be added");
         assertThat(second.body()).contains("<option value=\"arithmetic\" selected");
 
-        assertThat(send(path, second, "do", "take").status()).isEqualTo(303);
+        assertThat(form(path, second).press("do", "take").send(visit).status()).isEqualTo(303);
         assertThat(book().years().get("2025-26").log()).anySatisfy(entry -> {
             assertThat(entry.did()).isEqualTo("Halved the dough");
             assertThat(entry.students()).containsExactly("wren");
@@ -159,10 +141,10 @@ class TablePagesTest extends DemoVisit {
         Visit.Reply first = visit.get(path);
         assertThat(first.text()).contains("One row cannot be read", "Line 3: found \"2026-02-30\"").doesNotContain("Take over");
 
-        Visit.Reply second = send(path, first, "do", "look", "leave-out", "yes");
+        Visit.Reply second = form(path, first).press("do", "look").with("leave-out", "yes").send(visit);
         assertThat(second.text()).contains("One row would be added", "Take over this row");
 
-        Visit.Reply done = send(path, second, "do", "take", "leave-out", "yes");
+        Visit.Reply done = form(path, second).press("do", "take").with("leave-out", "yes").send(visit);
         assertThat(done.status()).isEqualTo(303);
         assertThat(visit.get("/log").text()).contains("One row was taken over. One row that could not be read is left out.");
     }
@@ -173,7 +155,8 @@ class TablePagesTest extends DemoVisit {
         Visit.Reply first = visit.get(path);
         assertThat(first.text()).contains("not all mean the same days", "minutes or hours").doesNotContain("Take over");
 
-        Visit.Reply second = send(path, first, "do", "look", "dates", "MM/dd/uuuu", "time", "hours");
+        Visit.Reply second = form(path, first).press("do", "look").with("dates", "MM/dd/uuuu")
+                .with("time", "hours").send(visit);
         assertThat(second.text()).contains("April 5, 2026", "1 hour 30 minutes", "Take over this row");
     }
 
@@ -183,9 +166,9 @@ class TablePagesTest extends DemoVisit {
         Visit.Reply first = visit.get(path);
         assertThat(first.text()).contains("One row cannot be read");
 
-        Visit.Reply second = send(path, first, "do", "look", "year", "2025-26");
+        Visit.Reply second = form(path, first).press("do", "look").with("year", "2025-26").send(visit);
         assertThat(second.text()).contains("The Brass Lantern", "Take over this row");
-        assertThat(send(path, second, "do", "take", "year", "2025-26").status()).isEqualTo(303);
+        assertThat(form(path, second).press("do", "take").with("year", "2025-26").send(visit).status()).isEqualTo(303);
         assertThat(book().years().get("2025-26").readings()).anySatisfy(one -> assertThat(one.title()).isEqualTo("The Brass Lantern"));
     }
 
