@@ -31,7 +31,7 @@ final class LastLooks {
             Look before = one == null ? read(desk) : one.last();
             one = new Kept(now.day(), before, before);
         }
-        keep(desk, new Kept(now.day(), one.before(), one.last()), now);
+        keep(desk, one, now);
         return Optional.ofNullable(one.before());
     }
 

@@ -1,7 +1,5 @@
 package org.hearthrule.page.checklist;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -9,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.hearthrule.page.frame.PageWords;
+import org.hearthrule.page.sheet.Addresses;
 
 /**
  * What has changed since the last look.
@@ -87,7 +86,7 @@ public record Since(String title, List<Change> changes, int more) {
                     names.add(first(line.name()));
                 }
                 if (is != null) {
-                    addresses.putIfAbsent(what, "/line?id=" + URLEncoder.encode(id, StandardCharsets.UTF_8));
+                    addresses.putIfAbsent(what, "/line?id=" + Addresses.encoded(id));
                 }
             }
         });

@@ -5,10 +5,12 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.TreeSet;
 import org.hearthrule.law.Profile;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Student;
+import org.hearthrule.records.YearLabel;
 import org.hearthrule.terms.Prose;
 
 /** What forms of several parts offer to choose from. */
@@ -37,6 +39,15 @@ public final class Choices {
     /** @return the ways of a law that stand on a day, each with what it is in short */
     public static List<Option> ways(Profile law, LocalDate day) {
         return law.pathwaysOn(day).stream().map(way -> new Option(way.slug(), way.name(), way.inShort())).toList();
+    }
+
+    /** @return school years there are records of, and those around today, the latest first */
+    public static List<Option> years(Book book, LocalDate today) {
+        TreeSet<String> labels = new TreeSet<>(book.years().keySet());
+        YearLabel now = YearLabel.of(today);
+        labels.add(now.toString());
+        labels.add(new YearLabel(now.start() + 1).toString());
+        return labels.descendingSet().stream().map(label -> Option.of(label, label)).toList();
     }
 
     /** @return what is offered, and what the book holds beside it: a form loses nothing it was opened with */

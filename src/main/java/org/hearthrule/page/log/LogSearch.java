@@ -1,7 +1,5 @@
 package org.hearthrule.page.log;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -11,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.hearthrule.page.frame.Form;
+import org.hearthrule.page.sheet.Addresses;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.YearRecords.LogEntry;
 import org.hearthrule.terms.Subjects;
@@ -71,7 +70,7 @@ public record LogSearch(Form form, String words, String child, String subject, L
         StringBuilder query = new StringBuilder("/log?");
         for (String name : NAMES) {
             if (form.is(name)) {
-                query.append(name).append('=').append(URLEncoder.encode(form.raw(name), StandardCharsets.UTF_8)).append('&');
+                query.append(name).append('=').append(Addresses.encoded(form.raw(name))).append('&');
             }
         }
         return query.append(turn).append('=').append(day).append("#logged").toString();

@@ -1,7 +1,5 @@
 package org.hearthrule.page.readiness;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +13,7 @@ import org.hearthrule.page.frame.Option;
 import org.hearthrule.page.frame.PageWords;
 import org.hearthrule.page.records.NextStep;
 import org.hearthrule.page.records.NextSteps;
+import org.hearthrule.page.sheet.Addresses;
 import org.hearthrule.records.YearRecords.Reading;
 import org.hearthrule.records.YearRecords.Sample;
 import org.hearthrule.terms.Wording;
@@ -123,10 +122,6 @@ public record ReadinessView(Readiness ready, String child, List<Option> children
 
     private static Piece piece(Sample sample, ReadinessPages.Files files) {
         return new Piece(sample.title(), sample.date(), sample.idea(), sample.files().stream().filter(files::hasPicture)
-                .map(ReadinessView::preview).toList(), sample.chosen());
-    }
-
-    private static String preview(String path) {
-        return "/preview?path=" + URLEncoder.encode(path, StandardCharsets.UTF_8);
+                .map(Addresses::ofPicture).toList(), sample.chosen());
     }
 }

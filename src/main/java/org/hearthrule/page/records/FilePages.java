@@ -1,7 +1,5 @@
 package org.hearthrule.page.records;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -12,7 +10,6 @@ import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Routes;
-import org.hearthrule.page.sheet.Addresses;
 import org.hearthrule.pictures.Attachments;
 import org.hearthrule.pictures.FileKind;
 import org.hearthrule.pictures.Preview;
@@ -27,21 +24,6 @@ public final class FilePages implements Feature {
     public void addTo(Routes routes) {
         routes.get("/attachment", FilePages::attachment);
         routes.get("/preview", this::preview);
-    }
-
-    /** @return the address of a file of the book */
-    public static String addressOf(String path) {
-        return Addresses.ofFile(path);
-    }
-
-    /** @return the address of a small picture of a file of the book */
-    public static String smallOf(String path) {
-        return "/preview?size=small&path=" + encoded(path);
-    }
-
-    /** @return a value as it stands in a query; slashes may stand there as they are */
-    static String encoded(String value) {
-        return URLEncoder.encode(value, StandardCharsets.UTF_8).replace("%2F", "/");
     }
 
     private static Attachments attachments(Call call) {

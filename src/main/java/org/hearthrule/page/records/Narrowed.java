@@ -11,6 +11,7 @@ import java.util.function.Function;
 import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.sheet.Addresses;
 import org.hearthrule.records.YearRecord;
 import org.hearthrule.terms.Subjects;
 
@@ -36,7 +37,7 @@ final class Narrowed<T extends YearRecord> {
     String query() {
         StringBuilder query = new StringBuilder();
         NAMES.stream().filter(form::is).forEach(name -> query.append(name).append('=')
-                .append(FilePages.encoded(form.raw(name))).append('&'));
+                .append(Addresses.encoded(form.raw(name))).append('&'));
         return query.toString();
     }
 

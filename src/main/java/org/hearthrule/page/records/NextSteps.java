@@ -19,6 +19,7 @@ import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.page.frame.Print;
+import org.hearthrule.page.sheet.Addresses;
 import org.hearthrule.records.Student;
 import org.hearthrule.rules.Finding;
 import org.hearthrule.rules.Status;
@@ -38,7 +39,7 @@ public final class NextSteps {
 
     private NextSteps(Offered offered, List<Profile> profiles, String here) {
         this.offered = offered;
-        this.back = encoded(here);
+        this.back = Addresses.encoded(here);
         profiles.forEach(profile -> this.profiles.put(profile.slug(), profile));
     }
 
@@ -89,7 +90,7 @@ public final class NextSteps {
         if (leaf instanceof Evidence.Filing filing) {
             return sent(filing.paper(), group, asked);
         } else if (leaf instanceof Evidence.Approval approval) {
-            return new NextStep.Go("/papers?words=" + encoded(offered.paper(approval.paper())), "Note what came back on the paper you sent");
+            return new NextStep.Go("/papers?words=" + Addresses.encoded(offered.paper(approval.paper())), "Note what came back on the paper you sent");
         } else if (leaf instanceof Evidence.Document document) {
             return fill("/documents/new", "Note the paper that you keep", Map.of("kind", document.kind()), form -> List.of(
                     students(form, group), form.field("date", "Its day").type("date").must(),
@@ -197,10 +198,7 @@ public final class NextSteps {
         if (finding.due() != null || finding.status() == Status.MET) {
             return;
         }
-        List<String> said = new ArrayList<>(finding.why());
-        if (finding.dueNote() != null) {
-            said.add(finding.dueNote());
-        }
+        List<String> said = said(finding);
         for (EventKind kind : EventKind.values()) {
             if (said.stream().anyMatch(why -> why.contains("hangs on " + kind.words()))) {
                 steps.add(fill("/answers/event", Prose.upperFirst(kind.words()), Map.of("kind", kind.slug()), form -> List.of(
@@ -212,11 +210,21 @@ public final class NextSteps {
         }
     }
 
+    private static List<String> said(Finding finding) {
+        List<String> said = new ArrayList<>(finding.why());
+        if (finding.dueNote() != null) {
+            said.add(finding.dueNote());
+        }
+        return said;
+    }
+
     /** A line names what is not settled yet by its question, or by the name under which it is noted. */
     private void missingChoices(Finding finding, List<NextStep> steps) {
         Profile profile = profiles.get(finding.jurisdiction());
         Optional<Pathway> way = profile == null ? Optional.empty() : profile.pathway(finding.pathway());
-        String said = String.join(" ", finding.why()) + ' ' + finding.dueNote() + ' ' + String.join(" ", finding.wouldChange());
+        List<String> all = said(finding);
+        all.addAll(finding.wouldChange());
+        String said = String.join(" ", all);
         for (ChoiceAsked choice : way.map(ChoiceAsked::of).orElse(List.of())) {
             if (said.contains('"' + choice.name() + '"') || choice instanceof ChoiceAsked.OneOf one && said.contains(one.question())
                     || choice instanceof ChoiceAsked.Days days && said.contains(days.question())) {
@@ -238,9 +246,5 @@ public final class NextSteps {
     private NextStep fill(String action, String asks, Map<String, String> hidden, Fields fields, String button) {
         String prefix = "step" + ++forms;
         return new NextStep.Fill(action, asks, hidden, fields.of(Form.empty()).stream().map(field -> field.in(prefix)).toList(), button);
-    }
-
-    private static String encoded(String words) {
-        return java.net.URLEncoder.encode(words, java.nio.charset.StandardCharsets.UTF_8);
     }
 }

@@ -19,7 +19,6 @@ import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Option;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Placement;
-import org.hearthrule.records.YearLabel;
 
 /**
  * What a form offers to choose from: the children and persons of the book, and the papers and methods that the laws of
@@ -100,11 +99,7 @@ record Offered(Book book, Map<String, String> paperNames, Map<String, String> do
 
     /** @return school years there are records of, and those around today, the latest first */
     List<Option> years() {
-        java.util.TreeSet<String> labels = new java.util.TreeSet<>(book.years().keySet());
-        YearLabel now = YearLabel.of(today);
-        labels.add(now.toString());
-        labels.add(new YearLabel(now.start() + 1).toString());
-        return labels.descendingSet().stream().map(label -> Option.of(label, label)).toList();
+        return Choices.years(book, today);
     }
 
     List<Option> papers() {

@@ -27,8 +27,8 @@ import org.hearthrule.records.Book;
 import org.hearthrule.records.BookEdits;
 import org.hearthrule.records.RecordKind;
 import org.hearthrule.records.YearLabel;
-import org.hearthrule.records.YearRecords.Sample;
 import org.hearthrule.records.YearRecords;
+import org.hearthrule.records.YearRecords.Sample;
 
 /**
  * {@code /records}, many photos at once, and {@code /unsettled}: pieces without a day or a subject in one place. A day

@@ -46,9 +46,29 @@ public record Addresses(LocalDate on) {
         return to instanceof Reference.Mistake mistake ? mistake(mistake.id()) : null;
     }
 
-    /** @return the address of a photo or scan of the book; slashes may stand in it as they are */
+    /** @return the address of a photo or scan of the book */
     public static String ofFile(String path) {
-        return "/attachment?path=" + URLEncoder.encode(path, StandardCharsets.UTF_8).replace("%2F", "/");
+        return "/attachment?path=" + path(path);
+    }
+
+    /** @return the address of a picture of a file of the book, as large as a page sets it */
+    public static String ofPicture(String path) {
+        return "/preview?path=" + encoded(path);
+    }
+
+    /** @return the address of a small picture of a file of the book */
+    public static String ofSmallPicture(String path) {
+        return "/preview?size=small&path=" + path(path);
+    }
+
+    /** @return a value as it stands in the query of an address */
+    public static String encoded(String value) {
+        return URLEncoder.encode(value, StandardCharsets.UTF_8);
+    }
+
+    /** Slashes may stand in a query as they are (RFC 3986, 3.4). */
+    private static String path(String path) {
+        return encoded(path).replace("%2F", "/");
     }
 
     private static String mistake(String id) {
@@ -59,7 +79,7 @@ public record Addresses(LocalDate on) {
     private String law(String code, String pathway, String anchor) {
         List<String> query = new ArrayList<>();
         if (pathway != null) {
-            query.add("pathway=" + URLEncoder.encode(pathway, StandardCharsets.UTF_8));
+            query.add("pathway=" + encoded(pathway));
         }
         if (on != null) {
             query.add("on=" + on);
