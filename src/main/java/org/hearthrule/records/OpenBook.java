@@ -57,6 +57,16 @@ public final class OpenBook {
         return problems;
     }
 
+    /** @return whether the files cannot be read now */
+    public synchronized boolean isUnreadable() {
+        refresh();
+        return hasErrors();
+    }
+
+    private boolean hasErrors() {
+        return problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
+    }
+
     private void refresh() {
         Map<String, Long> there = stamps();
         if (there.equals(seen)) {
@@ -70,7 +80,7 @@ public final class OpenBook {
         }
         Optional<Snapshot> read = BookReader.snapshot(folder, found);
         problems = found.all();
-        if (read.isPresent() && problems.stream().noneMatch(problem -> problem.severity() == Severity.ERROR)) {
+        if (read.isPresent() && !hasErrors()) {
             now = read.get();
         }
     }
@@ -121,7 +131,7 @@ public final class OpenBook {
     private Change write(String label, Edit edit) throws IOException, BadInputException {
         for (int tries = 1;; tries++) {
             refresh();
-            if (problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR)) {
+            if (hasErrors()) {
                 throw new BadInputException(problems);
             }
             Book before = now.book();

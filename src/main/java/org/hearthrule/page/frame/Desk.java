@@ -16,7 +16,6 @@ import org.hearthrule.checklist.Checkup;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.input.Problem;
 import org.hearthrule.input.Problems;
-import org.hearthrule.input.Severity;
 import org.hearthrule.law.Profiles;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.OpenBook;
@@ -95,7 +94,7 @@ public final class Desk {
 
     /** @return whether the files cannot be read now; the book is then as it was when they could last be */
     public boolean isUnreadable() {
-        return problems().stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
+        return open.isUnreadable();
     }
 
     /** @throws BadInputException when the book names a law or a pathway that is not there */
