@@ -2,7 +2,6 @@ package org.hearthrule.checklist;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +11,7 @@ import org.hearthrule.law.Profile;
 import org.hearthrule.law.Requirement;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.Placement;
+import org.hearthrule.records.Placements;
 import org.hearthrule.records.Student;
 import org.hearthrule.rules.Finding;
 import org.hearthrule.rules.Judgement;
@@ -99,8 +99,7 @@ public record Checklist(LocalDate asOf, String family, List<Follows> follows, Li
 
     /** Those that go on on the day; when there is none, the next one to come; else the last that ended. */
     private static List<Placement> placementsOf(Student student, Book book, LocalDate day) {
-        List<Placement> all = book.placements().stream().filter(p -> p.student().equals(student.id()))
-                .sorted(Comparator.comparing(Placement::from)).toList();
+        List<Placement> all = Placements.of(book, student.id());
         List<Placement> now = all.stream()
                 .filter(p -> !p.from().isAfter(day) && (p.to() == null || !p.to().isBefore(day))).toList();
         if (!now.isEmpty() || all.isEmpty()) {

@@ -106,7 +106,7 @@ final class EvidenceWords {
     private String time(Evidence.Time time) {
         List<String> amounts = new ArrayList<>();
         for (Map.Entry<String, BigDecimal> amount : time.amount().entrySet()) {
-            String words = wording.say("evidence.time." + time.measure().name().toLowerCase(Locale.ROOT),
+            String words = wording.say("evidence.time." + time.measure().slug(),
                     number(amount.getValue()));
             amounts.add(amount.getKey().isEmpty() ? words
                     : wording.say("evidence.time.level", words, ConditionWords.slug(amount.getKey())));
@@ -141,7 +141,7 @@ final class EvidenceWords {
     }
 
     private String setBy(Evidence.Time time) {
-        String measure = time.measure().name().toLowerCase(Locale.ROOT);
+        String measure = time.measure().slug();
         return time.amount().isEmpty() ? wording.say("evidence.time.set-by", measure, time.setBy().who())
                 : wording.say("evidence.time.set-by.fallback", measure, time.setBy().who(), number(time.amount().get("")));
     }

@@ -87,10 +87,9 @@ final class ImportCommand<T extends YearRecord> implements Command {
         return Exit.OK;
     }
 
-    /** Returns the bytes of a file, or of its beginning when it is too large to be read. */
     private static byte[] bytes(Path path) throws IOException {
         try (var in = Files.newInputStream(path)) {
-            return in.readNBytes(TableFile.MOST_BYTES + 1);
+            return TableFile.bytes(in);
         }
     }
 

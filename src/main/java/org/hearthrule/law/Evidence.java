@@ -3,6 +3,7 @@ package org.hearthrule.law;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.hearthrule.terms.Grades;
 
@@ -89,7 +90,14 @@ public sealed interface Evidence {
          */
         public record SetBy(String who, String value) { }
 
-        public enum Measure { DAYS, HOURS, WEEKS, MONTHS }
+        public enum Measure {
+            DAYS, HOURS, WEEKS, MONTHS;
+
+            /** @return the spelling used in files, for example {@code days} */
+            public String slug() {
+                return name().toLowerCase(Locale.ROOT);
+            }
+        }
 
         /** Whether falling short is certain failure. */
         public enum Yardstick {

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.util.Locale;
 import java.util.Optional;
 import org.hearthrule.law.Evidence;
 import org.hearthrule.records.YearRecords;
@@ -70,7 +69,7 @@ public record Pace(BigDecimal reached, BigDecimal asked, int past, int left, Loc
     /** @return a sentence, or an empty text when there is nothing to go by */
     static String of(Claim claim) {
         for (Evidence.Time time : Evidence.leaves(claim.requirement().shows(), Evidence.Time.class)) {
-            String key = time.measure().name().toLowerCase(Locale.ROOT);
+            String key = time.measure().slug();
             if (claim.shown().counted().get(key) instanceof BigDecimal reached
                     && claim.shown().counted().get(key + "-asked") instanceof BigDecimal asked
                     && reached.compareTo(asked) < 0 && reached.signum() > 0) {

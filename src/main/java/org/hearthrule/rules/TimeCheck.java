@@ -282,13 +282,13 @@ final class TimeCheck {
     }
 
     private static String unit(Evidence.Time.Measure measure, Evidence.Time time) {
-        String unit = measure.name().toLowerCase(Locale.ROOT);
+        String unit = measure.slug();
         String of = time.of().isEmpty() ? "" : Say.it("time.of-core");
         return unit + of + (time.at() == null ? "" : Say.it("time.at", time.at()));
     }
 
     private static String key(Evidence.Time time) {
-        return (time.of().isEmpty() ? "" : "core-") + time.measure().name().toLowerCase(Locale.ROOT)
+        return (time.of().isEmpty() ? "" : "core-") + time.measure().slug()
                 + (time.at() == null ? "" : "-at-" + time.at());
     }
 

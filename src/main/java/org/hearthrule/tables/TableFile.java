@@ -1,5 +1,7 @@
 package org.hearthrule.tables;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.List;
 import java.util.Optional;
 import org.hearthrule.input.Place;
@@ -43,6 +45,11 @@ public record TableFile(String name, List<TableSheet> sheets, Optional<Table> ta
         public static Choice ofSheet(String name) {
             return new Choice(name, null);
         }
+    }
+
+    /** @return the bytes of a file, or of its beginning when it is too large to be read; the stream is not closed */
+    public static byte[] bytes(InputStream in) throws IOException {
+        return in.readNBytes(MOST_BYTES + 1);
     }
 
     /**

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -21,6 +20,7 @@ import org.hearthrule.law.Profile;
 import org.hearthrule.records.Book;
 import org.hearthrule.records.BookEvent;
 import org.hearthrule.records.Placement;
+import org.hearthrule.records.Placements;
 import org.hearthrule.records.Student;
 import org.hearthrule.records.YearLabel;
 import org.hearthrule.records.YearRecords;
@@ -171,8 +171,7 @@ final class YearCalendar {
     private SortedMap<LocalDate, String> holidays() {
         SortedMap<LocalDate, String> found = new TreeMap<>();
         for (String child : children) {
-            List<Placement> own = book.placements().stream().filter(placement -> placement.student().equals(child))
-                    .sorted(Comparator.comparing(Placement::from)).toList();
+            List<Placement> own = Placements.of(book, child);
             own.stream().map(Placement::jurisdiction).distinct().forEach(code ->
                     WorkDays.of(code.toUpperCase(Locale.ROOT)).holidays(label.first(), label.last()).forEach((day, name) -> {
                         if (code.equals(stateOn(own, day))) {

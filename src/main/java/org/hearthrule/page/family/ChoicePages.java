@@ -7,13 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import org.hearthrule.checklist.Checklist;
 import org.hearthrule.input.BadInputException;
 import org.hearthrule.law.ChoiceAsked;
-import org.hearthrule.law.Evidence;
 import org.hearthrule.page.frame.Answer;
 import org.hearthrule.page.frame.Call;
+import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Field;
 import org.hearthrule.page.frame.Form;
@@ -26,6 +25,7 @@ import org.hearthrule.records.BookEdits;
 import org.hearthrule.records.YearLabel;
 import org.hearthrule.records.YearRecords;
 import org.hearthrule.records.YearRecords.ChoiceMade;
+import org.hearthrule.terms.Prose;
 
 /** {@code /family/choice}: what a law leaves to the parent or to somebody else to settle for a school year. */
 public final class ChoicePages implements Feature {
@@ -83,11 +83,7 @@ public final class ChoicePages implements Feature {
             return PageWords.say("choice.day-set", set.who());
         }
         ChoiceAsked.NumberSet set = (ChoiceAsked.NumberSet) asked;
-        return PageWords.say("choice.number-set", unit(set.measure()), set.who());
-    }
-
-    private static String unit(Evidence.Time.Measure measure) {
-        return measure.name().toLowerCase(java.util.Locale.ROOT);
+        return PageWords.say("choice.number-set", set.measure().slug(), set.who());
     }
 
     /** Says whose it is, what was asked where that is known, and what was noted. */
@@ -110,6 +106,12 @@ public final class ChoicePages implements Feature {
                 .filter(one -> one.choice().equals(name)).toList();
     }
 
+    /** @param student id, or empty for all */
+    private static Optional<ChoiceMade> held(YearRecords year, String name, String student) {
+        return year.choices().stream().filter(one -> one.choice().equals(name)
+                && (one.student() == null ? "" : one.student()).equals(student)).findFirst();
+    }
+
     private static Answer open(Call call) throws BadInputException {
         Optional<ChoiceAsked> asked = find(call, call.query("choice"));
         if (asked.isEmpty()) {
@@ -121,8 +123,7 @@ public final class ChoicePages implements Feature {
         Form form = Form.empty().fill("choice", asked.get().name()).fill("year", year).fill("student", child)
                 .fill("print", Print.of(held(book, asked.get().name()))).fill("back", call.query("back"));
         YearRecords records = book.years().getOrDefault(year, YearRecords.empty(year));
-        records.choices().stream().filter(one -> one.choice().equals(asked.get().name())
-                && (one.student() == null ? "" : one.student()).equals(child)).findFirst().ifPresent(one -> {
+        held(records, asked.get().name(), child).ifPresent(one -> {
                     form.fill("value", one.value());
                     for (int i = 0; i < one.dates().size(); i++) {
                         form.fill("day-" + (i + 1), one.dates().get(i));
@@ -135,27 +136,18 @@ public final class ChoicePages implements Feature {
         List<Field> fields = new ArrayList<>();
         if (asked instanceof ChoiceAsked.OneOf one) {
             fields.add(form.field("value", "What holds for you").type("one").must().options(one.options().entrySet().stream()
-                    .map(option -> Option.of(option.getKey(), org.hearthrule.terms.Prose.upperFirst(option.getValue()))).toList()));
+                    .map(option -> Option.of(option.getKey(), Prose.upperFirst(option.getValue()))).toList()));
         } else if (asked instanceof ChoiceAsked.NumberSet set) {
-            fields.add(form.field("value", "How many " + unit(set.measure())).must().hint("A number, for example 180."));
+            fields.add(form.field("value", "How many " + set.measure().slug()).must().hint("A number, for example 180."));
         } else {
             for (int i = 1; i <= MOST_DAYS; i++) {
                 Field day = form.field("day-" + i, i == 1 ? "The day" : "Day " + i).type("date");
                 fields.add(i == 1 ? day.must() : day);
             }
         }
-        List<Option> years = years(call).stream().map(one -> Option.of(one, one)).toList();
+        List<Option> years = Choices.years(call.desk().book(), call.desk().today());
         return Household.shown("choice", "What is settled for the year", form, status, Map.of("question", question(asked),
                 "fields", fields, "years", years, "children", Household.of(call).children(), "there", there));
-    }
-
-    /** @return the years of the book, the one that is now and the next, the latest first */
-    private static List<String> years(Call call) {
-        TreeSet<String> years = new TreeSet<>(call.desk().book().years().keySet());
-        YearLabel now = YearLabel.of(call.desk().today());
-        years.add(now.toString());
-        years.add(new YearLabel(now.start() + 1).toString());
-        return List.copyOf(years.descendingSet());
     }
 
     private static Answer save(Call call) throws Exception {
@@ -165,7 +157,8 @@ public final class ChoicePages implements Feature {
         if (asked.isEmpty()) {
             return new Answer.Nothing();
         }
-        String year = form.mustOneOf("year", years(call), "Choose the school year.");
+        String year = form.mustOneOf("year", Choices.values(Choices.years(house.book(), house.today())),
+                "Choose the school year.");
         String student = form.oneOf("student", house.ids());
         String value = value(form, asked.get());
         List<LocalDate> days = days(form, asked.get());
@@ -215,8 +208,7 @@ public final class ChoicePages implements Feature {
         String year = form.raw("year");
         String student = form.is("student") ? form.raw("student") : null;
         YearRecords records = call.desk().book().years().getOrDefault(year, YearRecords.empty(year));
-        Optional<ChoiceMade> held = records.choices().stream().filter(one -> one.choice().equals(form.raw("choice"))
-                && java.util.Objects.equals(one.student(), student)).findFirst();
+        Optional<ChoiceMade> held = held(records, form.raw("choice"), form.raw("student"));
         if (held.isEmpty()) {
             return new Answer.Nothing();
         }

@@ -14,6 +14,7 @@ import org.hearthrule.page.frame.Choices;
 import org.hearthrule.page.frame.Feature;
 import org.hearthrule.page.frame.Form;
 import org.hearthrule.page.frame.Option;
+import org.hearthrule.page.frame.PageWords;
 import org.hearthrule.page.frame.Part;
 import org.hearthrule.page.frame.Routes;
 import org.hearthrule.records.Book;
@@ -69,10 +70,9 @@ public final class TablePages implements Feature {
         return tables(call, form, Form.empty().fill("format", "xlsx"), 422);
     }
 
-    /** Returns the bytes of a file, or of its beginning when it is too large to be read. */
     private static byte[] content(Call.Upload file) throws IOException {
         try (InputStream in = file.open()) {
-            return in.readNBytes(TableFile.MOST_BYTES + 1);
+            return TableFile.bytes(in);
         }
     }
 
@@ -108,7 +108,7 @@ public final class TablePages implements Feature {
             return shown(look, asked && !seen, asked ? 422 : 200);
         }
         Book before = call.desk().book();
-        call.desk().edit(look.count() == 1 ? "one row taken over" : look.count() + " rows taken over", look::addedTo);
+        call.desk().edit(PageWords.count("tables.edit", look.count()), look::addedTo);
         if (call.desk().book().equals(before)) {
             return look(call);
         }
@@ -117,12 +117,9 @@ public final class TablePages implements Feature {
     }
 
     private static String done(Looking<?> look) {
-        String again = look.again() == 0 ? "" : look.again() == 1 ? " One row that was there already is left out."
-                : " " + look.again() + " rows that were there already are left out.";
-        String wrong = look.wrong() == 0 ? "" : look.wrong() == 1 ? " One row that could not be read is left out."
-                : " " + look.wrong() + " rows that could not be read are left out.";
-        return (look.count() == 1 ? "One row was taken over." : look.count() + " rows were taken over.") + again + wrong
-                + " All of it can be taken back as one.";
+        String again = look.again() == 0 ? "" : ' ' + PageWords.count("tables.again", look.again());
+        String wrong = look.wrong() == 0 ? "" : ' ' + PageWords.count("tables.wrong", look.wrong());
+        return PageWords.count("tables.taken", look.count()) + again + wrong + ' ' + PageWords.say("tables.undo");
     }
 
     private static Answer out(Call call) {

@@ -25,7 +25,7 @@ final class CurveWords {
         this.today = today;
         this.asked = YearWords.number(minimum.asked());
         this.unit = minimum.unit();
-        this.measure = minimum.parts().get(0).course().measure().name().toLowerCase(Locale.ROOT);
+        this.measure = minimum.parts().get(0).course().measure().slug();
     }
 
     private String per() {

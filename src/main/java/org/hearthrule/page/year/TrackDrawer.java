@@ -3,7 +3,6 @@ package org.hearthrule.page.year;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.util.Locale;
 import org.hearthrule.checklist.year.Minimum;
 import org.hearthrule.page.year.CurveDrawing.Stroke;
 import org.hearthrule.page.year.CurveDrawing.Track;
@@ -94,7 +93,7 @@ final class TrackDrawer {
     /** The amount at the left above its hairline; at the right below it, where the line crosses it early. */
     private void asked(Minimum.Part part, double asked) {
         String text = YearWords.say("year.curve.label", YearWords.number(part.course().asked()),
-                part.course().measure().name().toLowerCase(Locale.ROOT));
+                part.course().measure().slug());
         Spot left = Spot.from(Scale.LEFT, asked - ABOVE);
         Spot right = Spot.upTo(Scale.RIGHT, asked + LINE);
         labels.put(text, isEarly(part) ? right : left);
